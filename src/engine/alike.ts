@@ -1,0 +1,61 @@
+// Whether two results show the same thing, so that an unchanged value stops the wave.
+import { isProblem, type Problem, sentence } from "../problem.ts";
+import type { CellValue } from "./cell.ts";
+
+type Result = CellValue | Problem;
+
+export function alike(a: Result, b: Result): boolean {
+  if (isProblem(a) || isProblem(b)) return isProblem(a) && isProblem(b) && sameProblem(a, b);
+  if (a.type !== b.type) return false;
+  switch (a.type) {
+    case "quantity":
+      return (
+        b.type === "quantity" && a.typed.text === b.typed.text && Object.is(a.si, b.si) && a.kind === b.kind
+      );
+    case "formula":
+      return (
+        b.type === "formula" && Object.is(a.si, b.si) && a.kind === b.kind && sameNumbers(a.step, b.step)
+      );
+    case "check":
+      return (
+        b.type === "check" &&
+        Object.is(a.si, b.si) &&
+        a.yes === b.yes &&
+        a.state === b.state &&
+        a.why === b.why
+      );
+    case "solution":
+      return b.type === "solution" && sameSolution(a.solution, b.solution);
+    case "text":
+      return b.type === "text" && a.text === b.text;
+    case "table":
+    case "picture":
+      return JSON.stringify(a) === JSON.stringify(b);
+    case "prose":
+      return true;
+  }
+}
+
+const sameProblem = (a: Problem, b: Problem): boolean =>
+  sentence(a) === sentence(b) && (a.cause && b.cause ? sameProblem(a.cause, b.cause) : a.cause === b.cause);
+
+type Solution = Extract<CellValue, { type: "solution" }>["solution"];
+
+/** A working whose inputs moved shows other numbers even when its result stayed. */
+function sameSolution(a: Solution, b: Solution): boolean {
+  return (
+    a.working.length === b.working.length &&
+    a.working.every((step, i) => {
+      const other = b.working[i];
+      return other !== undefined && Object.is(step.si, other.si) && sameNumbers(step, other);
+    }) &&
+    JSON.stringify(a.outputs) === JSON.stringify(b.outputs) &&
+    a.warnings.length === b.warnings.length &&
+    a.warnings.every((w, i) => sentence(w) === sentence(b.warnings[i] ?? w)) &&
+    a.notes.join("\n") === b.notes.join("\n")
+  );
+}
+
+type Step = Solution["working"][number];
+const sameNumbers = (a: Step, b: Step): boolean =>
+  JSON.stringify(a.numbers()) === JSON.stringify(b.numbers());

@@ -1,0 +1,94 @@
+// What a page shows at one item: its value, or why there is none. No DOM, no clock, no file.
+import type { Item } from "../document/item.ts";
+import type { OutputValue } from "../methods/field.ts";
+import type { Solution, WorkedStep } from "../methods/solution.ts";
+import type { Problem } from "../problem.ts";
+import type { Dimension } from "../units/dimension.ts";
+import type { Kind } from "../units/kind.ts";
+import type { Quantity } from "../units/quantity.ts";
+import type { State } from "../verdict.ts";
+
+export interface QuantityValue {
+  readonly type: "quantity";
+  readonly kind: Kind | undefined;
+  readonly dimension: Dimension;
+  readonly si: number;
+  readonly typed: Quantity;
+  /** "torque, 705.0 N.m": how the typed text was understood. */
+  readonly readAs: string | undefined;
+  /** A reading that a person should confirm, such as kg taken as force. */
+  readonly confirm: Problem | undefined;
+  /** Half-width of the stated spread in SI, where one is given. */
+  readonly halfWidth: number | undefined;
+}
+
+export interface FormulaValue {
+  readonly type: "formula";
+  readonly kind: Kind | "yes/no";
+  readonly dimension: Dimension;
+  readonly si: number;
+  readonly step: WorkedStep;
+}
+
+export interface CheckValue {
+  readonly type: "check";
+  readonly state: State;
+  /** The state the numbers give; differs from `state` only when waived. */
+  readonly judged: State;
+  readonly kind: Kind | undefined;
+  /** NaN where the check has no number to show, as for a yes or no. */
+  readonly si: number;
+  readonly yes: boolean | undefined;
+  readonly limits: { readonly atLeast?: number | undefined; readonly atMost?: number | undefined };
+  readonly uncertainty: number;
+  readonly why: string;
+  readonly waived: { readonly by: string; readonly why: string } | undefined;
+  readonly step: WorkedStep;
+}
+
+export interface TableColumn {
+  readonly name: string;
+  readonly kind: Kind | "tag" | "text";
+  readonly unit: string | undefined;
+  /** SI numbers; undefined where the reading is missing. Texts for tags. */
+  readonly values: readonly (number | string | undefined)[];
+  readonly typed: readonly string[];
+}
+
+export interface TableValue {
+  readonly type: "table";
+  readonly columns: readonly TableColumn[];
+  readonly rows: number;
+  readonly missing: number;
+}
+
+export interface PictureValue {
+  readonly type: "picture";
+  readonly picture: string;
+  readonly inputs: Readonly<Record<string, PictureInput>>;
+}
+
+/** A number with its kind, a text, a truth, or why there is none. */
+export type PictureInput = OutputValue | Problem;
+
+export type CellValue =
+  | QuantityValue
+  | FormulaValue
+  | CheckValue
+  | TableValue
+  | PictureValue
+  | { readonly type: "text"; readonly text: string }
+  | { readonly type: "solution"; readonly solution: Solution }
+  | { readonly type: "prose" };
+
+export interface Cell {
+  readonly name: string;
+  readonly item: Item;
+  readonly value: CellValue | Problem;
+  /** Name of the cell where the trouble began, when there is no answer. */
+  readonly guilty: string | undefined;
+  readonly uses: readonly string[];
+  readonly usedBy: readonly string[];
+  /** The wave in which the value last changed. */
+  readonly version: number;
+}

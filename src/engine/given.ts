@@ -1,0 +1,84 @@
+// A given or a reading of one value: typed text → quantity or text, with how it was understood.
+import type { GivenItem, SpreadText } from "../document/item.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { type Quantity, quantity } from "../units/quantity.ts";
+import { type Scan, scan } from "../units/scan.ts";
+import type { CellValue } from "./cell.ts";
+
+export function givenValue(item: GivenItem, text: string): CellValue | Problem {
+  if (item.as === "text" || item.choices) return textValue(item, text);
+  if (text.trim() === "")
+    return problem({
+      code: "missing",
+      what: item.says ?? item.name,
+      got: "nothing",
+      must: "be given",
+      hint: item.as ? `a ${item.as} with its unit` : "a number with its unit",
+    });
+  const read = scan(text, item.as);
+  if (read.outcome === "designation") return { type: "text", text: text.trim() };
+  const typed = read.quantity;
+  if (!typed)
+    return (
+      read.problem ??
+      problem({
+        code: "not-read",
+        what: item.says ?? item.name,
+        got: text,
+        must: "be a number with its unit",
+      })
+    );
+  const halfWidth = item.spread ? spreadHalfWidth(item.spread, typed) : typedHalfWidth(read, typed);
+  if (isProblem(halfWidth)) return halfWidth;
+  return {
+    type: "quantity",
+    kind: item.as ?? typed.kind,
+    dimension: typed.unit.dimension,
+    si: typed.si,
+    typed,
+    readAs: read.readAs,
+    confirm: read.outcome === "warn" ? read.problem : undefined,
+    halfWidth,
+  } as CellValue;
+}
+
+function textValue(item: GivenItem, text: string): CellValue | Problem {
+  const choices = item.choices;
+  if (choices && !choices.includes(text.trim()))
+    return problem({
+      code: "not-a-choice",
+      what: item.says ?? item.name,
+      got: text,
+      must: `be one of ${choices.join(", ")}`,
+      suggestions: [...choices],
+    });
+  return text.trim() === ""
+    ? problem({ code: "missing", what: item.says ?? item.name, got: "nothing", must: "be given" })
+    : { type: "text", text: text.trim() };
+}
+
+/** Half-width of a stated spread in SI; a percentage is taken of the value. */
+function spreadHalfWidth(spread: SpreadText, of: Quantity): number | undefined | Problem {
+  if (spread.form === "plusMinus") {
+    const width = quantity(spread.plusMinus, spread.plusMinus.includes("%") ? "ratio" : of.kind);
+    if (isProblem(width)) return width;
+    const share = spread.plusMinus.includes("%");
+    return share ? Math.abs(of.si) * width.si : Math.abs(width.si);
+  }
+  if (spread.form === "resolution") {
+    const step = quantity(spread.resolution, of.kind);
+    return isProblem(step) ? step : step.si / 2;
+  }
+  const lower = quantity(spread.lower, of.kind);
+  const upper = quantity(spread.upper, of.kind);
+  if (isProblem(lower)) return lower;
+  return isProblem(upper) ? upper : (upper.si - lower.si) / 2;
+}
+
+function typedHalfWidth(read: Scan, of: Quantity): number | undefined {
+  const spread = read.spread;
+  if (!spread) return undefined;
+  if (spread.form === "plusMinus") return Math.abs(spread.halfWidth.si);
+  if (spread.form === "standard") return spread.u.si;
+  return Math.max(spread.upper.si - of.si, of.si - spread.lower.si);
+}

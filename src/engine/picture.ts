@@ -1,0 +1,43 @@
+// What a picture draws: numbers and texts of the page, or the reason why one is not there.
+import type { PictureItem } from "../document/item.ts";
+import type { OutputValue } from "../methods/field.ts";
+import { isProblem } from "../problem.ts";
+import { kindsOf } from "../units/kind.ts";
+import { quantity } from "../units/quantity.ts";
+import type { PictureInput, PictureValue } from "./cell.ts";
+import { looksLikeQuantity, workOut } from "./formula.ts";
+import { type Results, upstream } from "./scope.ts";
+
+export function pictureValue(item: PictureItem, results: Results): PictureValue {
+  const inputs = Object.fromEntries(
+    Object.entries(item.of).map(([name, text]) => [name, pictureInput(text, results)]),
+  );
+  return { type: "picture", picture: item.picture, inputs };
+}
+
+function pictureInput(text: string, results: Results): PictureInput {
+  if (looksLikeQuantity(text)) {
+    const read = quantity(text);
+    if (!isProblem(read))
+      return { kind: read.kind ?? kindsOf(read.unit.dimension)[0] ?? "ratio", si: read.si };
+  }
+  const plain = namedOutput(text, results);
+  if (plain) return plain;
+  const worked = workOut("picture", undefined, text, results);
+  if (isProblem(worked)) return worked;
+  return worked.kind === "yes/no"
+    ? { kind: "yes/no", yes: worked.si === 1 }
+    : { kind: worked.kind, si: worked.si };
+}
+
+/** Texts and lists can be drawn too, so a plain name is looked up before it is read as a formula. */
+function namedOutput(text: string, results: Results): PictureInput | undefined {
+  const [name = "", part] = text.split(".");
+  const cell = results.get(name);
+  if (cell === undefined) return undefined;
+  if (isProblem(cell)) return upstream(text, cell);
+  if (cell.type === "text") return { kind: "text", text: cell.text };
+  const output: OutputValue | undefined =
+    cell.type === "solution" && part !== undefined ? cell.solution.outputs[part] : undefined;
+  return output;
+}

@@ -1,0 +1,105 @@
+// Which cells an item reads, known before anything is computed; loops among them, by name.
+import type { Item } from "../document/item.ts";
+import { names } from "../formula/parse.ts";
+import { methods } from "../methods/index.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { formulaTree } from "./formula.ts";
+
+/** Base names in a formula text; a text that does not parse names nothing. */
+function namesIn(text: string | undefined): readonly string[] {
+  if (text === undefined) return [];
+  const tree = formulaTree(text);
+  return isProblem(tree) ? [] : names(tree).map((name) => name.split(".")[0] ?? name);
+}
+
+const isName = (text: string): boolean => /^[A-Za-z][A-Za-z0-9]*(\.[A-Za-z0-9]+)?$/.test(text);
+const baseName = (text: string): string[] => (isName(text) ? [text.split(".")[0] ?? text] : []);
+
+function usesOfItem(item: Item): readonly string[] {
+  switch (item.kind) {
+    case "working": {
+      if ("formula" in item) return namesIn(item.formula);
+      const fields = methods.get(item.by)?.inputs ?? {};
+      return Object.entries(item.of).flatMap(([name, text]): readonly string[] => {
+        const texts =
+          typeof text === "string"
+            ? [text]
+            : Object.values(text).flatMap((row) =>
+                typeof row === "string" ? [row] : Object.values(row as Readonly<Record<string, string>>),
+              );
+        return texts.flatMap((t) => (fields[name]?.kind === "text" ? baseName(t) : namesIn(t)));
+      });
+    }
+    case "check":
+      return [
+        item.that,
+        item.atLeast,
+        item.atMost,
+        item.between?.[0],
+        item.between?.[1],
+        item.uncertainty,
+      ].flatMap(namesIn);
+    case "picture":
+      return Object.values(item.of).flatMap((text) => [...namesIn(text), ...baseName(text)]);
+    case "given":
+    case "note":
+    case "reading":
+    case "caution":
+    case "sign-off":
+      return [];
+  }
+}
+
+/** Only names that the page knows; an unknown name is reported by the cell that wants it. */
+export function usesOf(item: Item, known: ReadonlySet<string>): readonly string[] {
+  return [...new Set(usesOfItem(item))].filter((name) => known.has(name));
+}
+
+/** Cells that wait for themselves, each with the loop it stands in: "a → b → a". */
+export function loops(uses: ReadonlyMap<string, readonly string[]>): ReadonlyMap<string, Problem> {
+  const found = new Map<string, Problem>();
+  const done = new Set<string>();
+  for (const start of uses.keys()) {
+    const path: string[] = [];
+    const onPath = new Map<string, number>();
+    const stack: { name: string; next: number }[] = [{ name: start, next: 0 }];
+    while (stack.length > 0) {
+      const top = stack.at(-1);
+      if (!top) break;
+      if (top.next === 0) {
+        if (done.has(top.name)) {
+          stack.pop();
+          continue;
+        }
+        onPath.set(top.name, path.length);
+        path.push(top.name);
+      }
+      const next = uses.get(top.name)?.[top.next];
+      top.next += 1;
+      if (next === undefined) {
+        done.add(top.name);
+        onPath.delete(top.name);
+        path.pop();
+        stack.pop();
+      } else if (onPath.has(next)) nameLoop(path.slice(onPath.get(next)), found);
+      else if (!done.has(next)) stack.push({ name: next, next: 0 });
+    }
+  }
+  return found;
+}
+
+function nameLoop(members: readonly string[], found: Map<string, Problem>): void {
+  const words = [...members, members[0]].join(" → ");
+  for (const name of members)
+    if (!found.has(name))
+      found.set(
+        name,
+        problem({
+          code: "loop",
+          what: name,
+          got: `a loop: ${words}`,
+          must: "not wait for itself",
+          hint: "one of these has to be a given",
+        }),
+      );
+}

@@ -1,0 +1,79 @@
+// What a method takes and gives, as data. Names are the catalogue's and are a public interface.
+import type { Dimension } from "../units/dimension.ts";
+import type { Kind } from "../units/kind.ts";
+import type { Unit } from "../units/unit.ts";
+
+export interface QuantityField {
+  readonly kind: Kind;
+  readonly symbol?: string;
+  readonly says: string;
+  readonly optional?: boolean;
+  /** Quantity text used when nothing is given; the solution notes that it was assumed. */
+  readonly default?: string;
+}
+
+export interface TextField {
+  readonly kind: "text";
+  readonly says: string;
+  readonly optional?: boolean;
+  readonly default?: string;
+  readonly choices?: readonly string[];
+}
+
+export interface ListField {
+  readonly kind: "list";
+  readonly says: string;
+  readonly optional?: boolean;
+  /** Fields of one row, e.g. thickness and modulus of a layer. */
+  readonly of: Readonly<Record<string, QuantityField | TextField>>;
+}
+
+export type InputField = QuantityField | TextField | ListField;
+
+export type OutputField =
+  | { readonly kind: Kind; readonly symbol?: string; readonly says?: string; readonly optional?: boolean }
+  | { readonly kind: "text"; readonly says?: string; readonly optional?: boolean }
+  | { readonly kind: "yes/no"; readonly says?: string; readonly optional?: boolean }
+  | {
+      readonly kind: "list";
+      readonly says?: string;
+      readonly optional?: boolean;
+      readonly of: Readonly<
+        Record<string, { readonly kind: Kind; readonly symbol?: string; readonly says?: string }>
+      >;
+    };
+
+/** A value that has been read already: SI number, and the unit it was typed in where there was one. */
+export interface SiValue {
+  readonly si: number;
+  readonly dimension: Dimension;
+  readonly kind?: Kind | undefined;
+  readonly unit?: Unit | undefined;
+}
+
+export type RowValue = Readonly<Record<string, string | number | SiValue>>;
+export type InputValue = string | number | SiValue | readonly RowValue[];
+
+export type OutputValue =
+  | { readonly kind: Kind; readonly si: number }
+  | { readonly kind: "text"; readonly text: string }
+  | { readonly kind: "yes/no"; readonly yes: boolean }
+  | {
+      readonly kind: "list";
+      readonly rows: readonly Readonly<Record<string, { readonly kind: Kind; readonly si: number }>>[];
+    };
+
+type ValueOf<F extends InputField> = F extends ListField
+  ? readonly RowValue[]
+  : F extends TextField
+    ? string
+    : string | number | SiValue;
+type MayBeLeftOut<F> = F extends { optional: true } ? true : F extends { default: string } ? true : false;
+
+/** Argument type of a method's solve, from its declared inputs. */
+export type InputsOf<I extends Readonly<Record<string, InputField>>> = {
+  readonly [N in keyof I as MayBeLeftOut<I[N]> extends true ? never : N]: ValueOf<I[N]>;
+} & { readonly [N in keyof I as MayBeLeftOut<I[N]> extends true ? N : never]?: ValueOf<I[N]> | undefined };
+
+export const isQuantityField = (f: { readonly kind: string }): f is QuantityField =>
+  f.kind !== "text" && f.kind !== "list" && f.kind !== "yes/no";

@@ -1,0 +1,88 @@
+// The register of methods, in the order a job needs them, and one way to solve by id.
+import { nearest } from "../nearest.ts";
+import { type Problem, problem } from "../problem.ts";
+import type { InputValue } from "./field.ts";
+import { fitLimitsIso } from "./fits/fit-limits-iso.ts";
+import { fitTemperature } from "./fits/fit-temperature.ts";
+import { pressFit } from "./fits/press-fit.ts";
+import { shankContraction } from "./fits/shank-contraction.ts";
+import { sizeAtReference } from "./fits/size-at-reference.ts";
+import { bearingPressure } from "./margins/bearing-pressure.ts";
+import { proofFactors } from "./margins/proof-factors.ts";
+import { separationMargin } from "./margins/separation-margin.ts";
+import { serviceBoltLoad } from "./margins/service-bolt-load.ts";
+import type { Declaration, Method } from "./method.ts";
+import { embeddingLoss } from "./preload/embedding-loss.ts";
+import { preloadBounds } from "./preload/preload-bounds.ts";
+import { preloadWindow } from "./preload/preload-window.ts";
+import { thermalPreloadChange } from "./preload/thermal-preload-change.ts";
+import type { Solution } from "./solution.ts";
+import { boltStiffness } from "./stiffness/bolt-stiffness.ts";
+import { clampedStiffnessCone } from "./stiffness/clamped-stiffness-cone.ts";
+import { loadShare } from "./stiffness/load-share.ts";
+import { boltStrength } from "./threads/bolt-strength.ts";
+import { metricThread } from "./threads/metric-thread.ts";
+import { unifiedThread } from "./threads/unified-thread.ts";
+import { assemblyStress } from "./torque/assembly-stress.ts";
+import { preloadFromFriction } from "./torque/preload-from-friction.ts";
+import { preloadFromTorque } from "./torque/preload-from-torque.ts";
+import { setTorque } from "./torque/set-torque.ts";
+import { torqueFromFriction } from "./torque/torque-from-friction.ts";
+import { torqueFromPreload } from "./torque/torque-from-preload.ts";
+import { wrenchSetting } from "./torque/wrench-setting.ts";
+
+/** A method whose names are known only at run time. */
+export type AnyMethod = Declaration & Pick<Method, "solveNamed">;
+
+const listed: readonly AnyMethod[] = [
+  metricThread,
+  unifiedThread,
+  boltStrength,
+  preloadFromTorque,
+  torqueFromPreload,
+  torqueFromFriction,
+  preloadFromFriction,
+  assemblyStress,
+  setTorque,
+  wrenchSetting,
+  boltStiffness,
+  clampedStiffnessCone,
+  loadShare,
+  preloadBounds,
+  preloadWindow,
+  embeddingLoss,
+  thermalPreloadChange,
+  serviceBoltLoad,
+  separationMargin,
+  proofFactors,
+  bearingPressure,
+  fitLimitsIso,
+  sizeAtReference,
+  pressFit,
+  fitTemperature,
+  shankContraction,
+];
+
+export const methods: ReadonlyMap<string, AnyMethod> = new Map(listed.map((m) => [m.id, m]));
+
+export function methodNamed(id: string): AnyMethod | Problem {
+  const found = methods.get(id);
+  if (found) return found;
+  const near = nearest(id, [...methods.keys()]);
+  return problem({
+    code: "unknown-method",
+    what: "method",
+    got: id,
+    must: "be one of the methods",
+    hint: near.length > 0 ? `did you mean ${near.join(" or ")}?` : "splitline methods lists them",
+    suggestions: near,
+  });
+}
+
+export function solve(
+  id: string,
+  inputs: Readonly<Record<string, InputValue | undefined>>,
+): Solution | Problem {
+  const found = methodNamed(id);
+  return "solveNamed" in found ? found.solveNamed(inputs) : found;
+}

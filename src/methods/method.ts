@@ -1,0 +1,101 @@
+// The declaration of a method: question, inputs, formula texts, limits, sources.
+// The texts are the only spelling of an equation: dimension check, value, shown working,
+// spread and derivatives are all read from them.
+import type { Problem } from "../problem.ts";
+import type { Source } from "../source.ts";
+import type { Kind } from "../units/kind.ts";
+import type { InputField, InputsOf, InputValue, OutputField } from "./field.ts";
+import { run } from "./run.ts";
+import type { Solution } from "./solution.ts";
+
+export type Steps = Readonly<Record<string, string>>;
+
+/** A number (SI), a text, a truth, or rows of SI numbers. */
+export type Inside = number | string | boolean | readonly Readonly<Record<string, number>>[];
+export type Insides = Readonly<Record<string, Inside>>;
+
+export interface Limit {
+  /** A comparison in the formula language; a limit whose names are absent is passed over. */
+  readonly that: string;
+  /** What happens outside: "no stress is defined". */
+  readonly else: string;
+  readonly hint?: string;
+  readonly source?: Source;
+  /** true: the answer stands and carries a warning. */
+  readonly warn?: boolean;
+}
+
+/** The part of a method that is not a closed formula: a look-up, a search, a fit, an ordering. */
+export interface Procedure {
+  /** In words, beside the source: "row of the thread table named by the designation". */
+  readonly says: string;
+  readonly source: Source;
+  /** What it hands on to the steps. */
+  readonly gives: Readonly<
+    Record<
+      string,
+      { readonly kind: Kind | "text" | "yes/no"; readonly symbol?: string; readonly says?: string }
+    >
+  >;
+  /** Rows it hands on, as columns. */
+  readonly givesRows?: Readonly<
+    Record<
+      string,
+      Readonly<Record<string, { readonly kind: Kind; readonly symbol?: string; readonly says?: string }>>
+    >
+  >;
+  readonly run: (inputs: Insides) => Insides | Problem;
+  /** Sources and remarks that depend on the row found. */
+  readonly remarks?: (inputs: Insides) => readonly string[];
+}
+
+export interface Declaration {
+  readonly id: string;
+  /** One sentence: the question this method answers. */
+  readonly question: string;
+  readonly inputs: Readonly<Record<string, InputField>>;
+  readonly procedure?: Procedure;
+  /** Formulas worked out for each row of a list; a value given in the row wins over its formula. */
+  readonly each?: Readonly<Record<string, Steps>>;
+  readonly steps?: Steps;
+  /** Step sets chosen by a text input; they run before `steps`. */
+  readonly variants?: {
+    readonly by: string;
+    readonly sets: Readonly<Record<string, Steps>>;
+    readonly sources?: Readonly<Record<string, Source>>;
+  };
+  readonly outputs: Readonly<Record<string, OutputField>>;
+  /** Symbol, kind and words of steps that are not outputs. */
+  readonly between?: Readonly<
+    Record<string, { readonly kind?: Kind; readonly symbol?: string; readonly says?: string }>
+  >;
+  readonly limits: readonly Limit[];
+  /** One source for each step name; "*" stands for every step not named. */
+  readonly sources: Readonly<Record<string, Source>>;
+  /** Remarks a practitioner would make, always shown. */
+  readonly notes?: readonly string[];
+  /** Standing cautions that go with this work, C1 to C8. */
+  readonly cautions?: readonly string[];
+}
+
+export interface Method<D extends Declaration = Declaration> extends Declaration {
+  readonly inputs: D["inputs"];
+  readonly outputs: D["outputs"];
+  readonly solve: (inputs: InputsOf<D["inputs"]>) => Solution | Problem;
+  /** The same for callers that know the names only at run time. */
+  readonly solveNamed: (inputs: Readonly<Record<string, InputValue | undefined>>) => Solution | Problem;
+}
+
+/** Declares a method. Formula texts are parsed and checked at first use, so that start-up stays short. */
+export function method<const D extends Declaration>(declaration: D): Method<D> {
+  if (Object.keys(declaration.sources).length === 0)
+    throw new Error(`${declaration.id}: a method needs a source`);
+  if (Object.keys(declaration.outputs).length === 0)
+    throw new Error(`${declaration.id}: a method needs an output`);
+  const solveNamed = (inputs: Readonly<Record<string, InputValue | undefined>>) => run(declaration, inputs);
+  return {
+    ...declaration,
+    solveNamed,
+    solve: (inputs) => solveNamed(inputs as Readonly<Record<string, InputValue | undefined>>),
+  };
+}

@@ -1,0 +1,192 @@
+// From a declaration to what runs: formula texts parsed, names resolved, dimensions checked.
+// A plan that has problems is never run.
+import { check, type Typed } from "../formula/check.ts";
+import { names as namesIn, parse } from "../formula/parse.ts";
+import type { Tree } from "../formula/tree.ts";
+import { evaluator } from "../formula/value.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import type { Source } from "../source.ts";
+import { dimensionWords, sameDimension } from "../units/dimension.ts";
+import { type Kind, kinds, kindsOf } from "../units/kind.ts";
+import { isQuantityField } from "./field.ts";
+import type { Declaration, Limit, Steps } from "./method.ts";
+
+export interface PlannedStep {
+  readonly name: string;
+  readonly tree: Tree;
+  readonly uses: readonly string[];
+  readonly kind: Kind | "yes/no";
+  readonly symbol: string;
+  readonly says: string | undefined;
+  readonly source: Source | undefined;
+  readonly value: ReturnType<typeof evaluator>;
+}
+
+export interface PlannedLimit extends Limit {
+  readonly tree: Tree;
+  readonly uses: readonly string[];
+  readonly value: ReturnType<typeof evaluator>;
+}
+
+export interface Plan {
+  readonly each: readonly { readonly list: string; readonly steps: readonly PlannedStep[] }[];
+  readonly variants: Readonly<Record<string, readonly PlannedStep[]>>;
+  readonly steps: readonly PlannedStep[];
+  readonly limits: readonly PlannedLimit[];
+  readonly problems: readonly Problem[];
+}
+
+type Types = Map<string, Typed>;
+
+const typedOf = (kind: Kind, column = false): Typed => ({ dimension: kinds[kind].dimension, kind, column });
+
+function startTypes(d: Declaration): Types {
+  const types: Types = new Map();
+  for (const [name, field] of Object.entries(d.inputs)) {
+    if (isQuantityField(field)) types.set(name, typedOf(field.kind));
+    if (field.kind === "list")
+      for (const [column, part] of Object.entries(field.of))
+        if (isQuantityField(part)) types.set(`${name}.${column}`, typedOf(part.kind, true));
+  }
+  for (const [name, given] of Object.entries(d.procedure?.gives ?? {}))
+    if (given.kind !== "text" && given.kind !== "yes/no") types.set(name, typedOf(given.kind));
+  for (const [list, columns] of Object.entries(d.procedure?.givesRows ?? {}))
+    for (const [column, part] of Object.entries(columns))
+      types.set(`${list}.${column}`, typedOf(part.kind, true));
+  return types;
+}
+
+/** What a step is called, measured in and sourced from. */
+interface Labels {
+  readonly kind: Kind | "yes/no" | undefined;
+  readonly symbol: string;
+  readonly says: string | undefined;
+}
+
+function labelsOf(d: Declaration, name: string, list?: string): Labels {
+  const outer = list ? d.outputs[list] : d.outputs[name];
+  const output = list && outer?.kind === "list" ? outer.of[name] : list ? undefined : outer;
+  const between = d.between?.[list ? `${list}.${name}` : name];
+  const kind = output && output.kind !== "text" && output.kind !== "list" ? output.kind : between?.kind;
+  const symbol = (output && "symbol" in output ? output.symbol : undefined) ?? between?.symbol ?? name;
+  return { kind, symbol, says: output?.says ?? between?.says };
+}
+
+export function plan(d: Declaration): Plan {
+  const problems: Problem[] = [];
+  const types = startTypes(d);
+  const say = (what: string, p: Problem) =>
+    problems.push(problem({ ...p, where: d.id, what: `${what} · ${p.what}` }));
+
+  const planSteps = (steps: Steps, scope: Types, list?: string, from?: Source): PlannedStep[] => {
+    const planned: PlannedStep[] = [];
+    for (const [name, text] of Object.entries(steps)) {
+      const tree = parse(text);
+      if (isProblem(tree)) {
+        say(name, tree);
+        continue;
+      }
+      const typed = check(
+        tree,
+        (used) =>
+          scope.get(used) ??
+          problem({ code: "unknown-name", what: used, must: "be an input or a step above" }),
+      );
+      if (isProblem(typed)) {
+        say(name, typed);
+        continue;
+      }
+      const labels = labelsOf(d, name, list);
+      const kind = typed.truth
+        ? "yes/no"
+        : (labels.kind ?? typed.kind ?? kindsOf(typed.dimension)[0] ?? "ratio");
+      if (kind !== "yes/no" && !typed.anyDimension && !sameDimension(kinds[kind].dimension, typed.dimension))
+        problems.push(
+          problem({
+            code: "dimension",
+            where: d.id,
+            what: name,
+            got: dimensionWords(typed.dimension),
+            must: `be a ${kind}`,
+          }),
+        );
+      const source = from ?? d.sources[name] ?? d.sources["*"];
+      if (!source)
+        problems.push(problem({ code: "no-source", where: d.id, what: name, must: "have a source" }));
+      scope.set(name, typed.truth || kind === "yes/no" ? typed : { ...typed, kind });
+      planned.push({
+        name,
+        tree,
+        uses: namesIn(tree),
+        kind,
+        symbol: labels.symbol,
+        says: labels.says,
+        source,
+        value: evaluator(tree),
+      });
+    }
+    return planned;
+  };
+
+  const variants: Record<string, readonly PlannedStep[]> = {};
+  const before = new Map(types);
+  for (const [choice, steps] of Object.entries(d.variants?.sets ?? {})) {
+    const scope = new Map(before);
+    variants[choice] = planSteps(steps, scope, undefined, d.variants?.sources?.[choice]);
+    for (const [name, typed] of scope) types.set(name, typed);
+  }
+  const each = Object.entries(d.each ?? {}).map(([list, steps]) => {
+    const rowTypes: Types = new Map(types);
+    for (const [name, typed] of types)
+      if (name.startsWith(`${list}.`)) rowTypes.set(name.slice(list.length + 1), { ...typed, column: false });
+    const planned = planSteps(steps, rowTypes, list);
+    for (const step of planned) {
+      const typed = rowTypes.get(step.name);
+      if (typed) types.set(`${list}.${step.name}`, { ...typed, column: true });
+    }
+    return { list, steps: planned };
+  });
+
+  const steps = planSteps(d.steps ?? {}, types);
+  return {
+    each,
+    variants,
+    steps,
+    limits: planLimits(d, types, say),
+    problems: [...problems, ...unanswered(d, types)],
+  };
+}
+
+function planLimits(d: Declaration, types: Types, say: (what: string, p: Problem) => void): PlannedLimit[] {
+  const planned: PlannedLimit[] = [];
+  for (const limit of d.limits) {
+    const tree = parse(limit.that);
+    const typed = isProblem(tree)
+      ? tree
+      : check(
+          tree,
+          (name) =>
+            types.get(name) ?? problem({ code: "unknown-name", what: name, must: "be an input or a step" }),
+        );
+    if (isProblem(tree) || isProblem(typed)) {
+      say(`limit "${limit.that}"`, isProblem(tree) ? tree : (typed as Problem));
+      continue;
+    }
+    planned.push({ ...limit, tree, uses: namesIn(tree), value: evaluator(tree) });
+  }
+  return planned;
+}
+
+/** Outputs that neither a step nor the procedure provides. */
+function unanswered(d: Declaration, types: Types): Problem[] {
+  const given = new Set([
+    ...types.keys(),
+    ...Object.keys(d.procedure?.gives ?? {}),
+    ...Object.keys(d.procedure?.givesRows ?? {}),
+  ]);
+  return Object.keys(d.outputs)
+    .filter((name) => !given.has(name) && ![...given].some((known) => known.startsWith(`${name}.`)))
+    .map((name) =>
+      problem({ code: "no-step", where: d.id, what: name, must: "come from a step or the procedure" }),
+    );
+}

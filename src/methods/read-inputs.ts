@@ -1,0 +1,264 @@
+// From what a caller hands in (texts, numbers, SI values, rows) to SI values of the declared kinds.
+// Bad input is a problem that names the input and says what to change.
+import { nearest } from "../nearest.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { dimensionWords, sameDimension } from "../units/dimension.ts";
+import { type Kind, kinds, kindsAgree } from "../units/kind.ts";
+import { quantity } from "../units/quantity.ts";
+import type {
+  InputField,
+  InputValue,
+  ListField,
+  QuantityField,
+  RowValue,
+  SiValue,
+  TextField,
+} from "./field.ts";
+import type { Declaration } from "./method.ts";
+import type { Leaf } from "./solution.ts";
+
+type RowInside = Readonly<Record<string, number>>;
+export interface ReadInputs {
+  readonly values: Map<string, number | string | readonly RowInside[]>;
+  readonly leaves: Map<string, Leaf>;
+  readonly assumed: readonly string[];
+}
+
+export function readInputs(
+  d: Declaration,
+  given: Readonly<Record<string, InputValue | undefined>>,
+): ReadInputs | Problem {
+  const unknown = Object.keys(given).find((name) => !Object.hasOwn(d.inputs, name));
+  if (unknown !== undefined) return unknownInput(d, unknown);
+  const values: ReadInputs["values"] = new Map();
+  const leaves: ReadInputs["leaves"] = new Map();
+  const assumed: string[] = [];
+  for (const [name, field] of Object.entries(d.inputs)) {
+    let value = given[name];
+    if (value === undefined || value === "") {
+      if (field.kind !== "list" && field.default !== undefined) {
+        value = field.default;
+        assumed.push(`${field.says} taken as ${field.default}: not given`);
+      } else if (field.optional) continue;
+      else return missingInput(d, name, field);
+    }
+    const read = readField(d.id, name, field, value);
+    if (isProblem(read)) return read;
+    values.set(name, read.value);
+    for (const [leaf, info] of read.leaves) leaves.set(leaf, info);
+  }
+  return { values, leaves, assumed };
+}
+
+interface ReadField {
+  readonly value: number | string | readonly RowInside[];
+  readonly leaves: readonly (readonly [string, Leaf])[];
+}
+
+function readField(id: string, name: string, field: InputField, value: InputValue): ReadField | Problem {
+  if (field.kind === "text") {
+    const text = readText(id, field, value);
+    return isProblem(text) ? text : { value: text, leaves: [] };
+  }
+  if (field.kind === "list") return readRows(id, name, field, value);
+  const read = readQuantity(id, field, value);
+  if (isProblem(read)) return read;
+  return {
+    value: read.si,
+    leaves: [[name, { symbol: field.symbol ?? name, kind: field.kind, si: read.si, unit: read.unit }]],
+  };
+}
+
+function readText(id: string, field: TextField, value: InputValue): string | Problem {
+  if (typeof value !== "string" && typeof value !== "number")
+    return problem({
+      code: "not-a-text",
+      where: id,
+      what: field.says,
+      got: "a quantity or a list",
+      must: "be a text",
+    });
+  const text = String(value).trim();
+  if (!field.choices) return text;
+  const chosen = field.choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
+  if (chosen !== undefined) return chosen;
+  return problem({
+    code: "not-a-choice",
+    where: id,
+    what: field.says,
+    got: text,
+    must: `be one of ${field.choices.join(", ")}`,
+    suggestions: nearest(text, field.choices),
+  });
+}
+
+const isSiValue = (value: unknown): value is SiValue =>
+  typeof value === "object" && value !== null && "si" in value;
+
+function readQuantity(
+  id: string,
+  field: QuantityField,
+  value: InputValue,
+): { si: number; unit?: SiValue["unit"] } | Problem {
+  if (isSiValue(value)) return readSiValue(id, field, value);
+  if (typeof value !== "string" && typeof value !== "number")
+    return problem({
+      code: "not-a-quantity",
+      where: id,
+      what: field.says,
+      got: "a list",
+      must: `be a ${field.kind}`,
+    });
+  const read = quantity(String(value), field.kind);
+  if (isProblem(read))
+    return problem({ ...read, where: id, what: field.says, got: read.got ?? String(value) });
+  return { si: read.si, unit: read.unit };
+}
+
+function readSiValue(
+  id: string,
+  field: QuantityField,
+  value: SiValue,
+): { si: number; unit?: SiValue["unit"] } | Problem {
+  const wrong = (got: string) =>
+    problem({ code: "wrong-kind", where: id, what: field.says, got, must: `be a ${field.kind}` });
+  if (!sameDimension(value.dimension, kinds[field.kind].dimension))
+    return wrong(value.kind ?? dimensionWords(value.dimension));
+  if (value.kind !== undefined && !kindsAgree(value.kind, field.kind)) return wrong(`a ${value.kind}`);
+  if (!Number.isFinite(value.si))
+    return problem({
+      code: "not-finite",
+      where: id,
+      what: field.says,
+      got: "no finite number",
+      must: "be finite",
+    });
+  return { si: value.si, unit: value.unit };
+}
+
+function readRows(id: string, name: string, field: ListField, value: InputValue): ReadField | Problem {
+  const rows = typeof value === "string" ? rowsFromText(id, field, value) : value;
+  if (isProblem(rows)) return rows;
+  if (!Array.isArray(rows) || rows.length === 0)
+    return problem({
+      code: "not-a-list",
+      where: id,
+      what: field.says,
+      got: "no rows",
+      must: "be a list with at least one row",
+      hint: exampleOf(field),
+    });
+  const inside: RowInside[] = [];
+  for (const [index, row] of (rows as readonly RowValue[]).entries()) {
+    const read = readRow(`${id} · ${name} ${index + 1}`, field, row);
+    if (isProblem(read)) return read;
+    inside.push(read);
+  }
+  const leaves = Object.entries(field.of).flatMap(([column, part]): [string, Leaf][] =>
+    part.kind === "text"
+      ? []
+      : [
+          [
+            `${name}.${column}`,
+            {
+              symbol: part.symbol ?? column,
+              kind: part.kind,
+              si: inside.map((r) => r[column] ?? Number.NaN),
+            },
+          ],
+        ],
+  );
+  return { value: inside, leaves };
+}
+
+function readRow(where: string, field: ListField, row: RowValue): RowInside | Problem {
+  if (typeof row !== "object" || row === null)
+    return problem({
+      code: "not-a-row",
+      where,
+      what: field.says,
+      got: String(row),
+      must: "be a row of named values",
+      hint: exampleOf(field),
+    });
+  const odd = Object.keys(row).find((column) => !Object.hasOwn(field.of, column));
+  if (odd !== undefined)
+    return problem({
+      code: "unknown-input",
+      where,
+      what: odd,
+      must: `be one of ${Object.keys(field.of).join(", ")}`,
+      suggestions: nearest(odd, Object.keys(field.of)),
+    });
+  const inside: Record<string, number> = {};
+  for (const [column, part] of Object.entries(field.of)) {
+    if (part.kind === "text") continue;
+    const value = row[column];
+    if (value === undefined || value === "") {
+      if (part.optional) continue;
+      return problem({
+        code: "missing-input",
+        where,
+        what: part.says,
+        got: "nothing",
+        must: `be given as ${column}`,
+        hint: exampleOf(field),
+      });
+    }
+    const read = readQuantity(where, part, value);
+    if (isProblem(read)) return read;
+    inside[column] = read.si;
+  }
+  return inside;
+}
+
+function rowsFromText(id: string, field: ListField, text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return problem({
+      code: "not-a-list",
+      where: id,
+      what: field.says,
+      got: text.length > 60 ? `${text.slice(0, 60)}…` : text,
+      must: "be a list as JSON text",
+      hint: exampleOf(field),
+    });
+  }
+}
+
+const exampleText = (kind: Kind): string => `"… ${kinds[kind].usual[0] ?? ""}"`;
+
+function exampleOf(field: ListField): string {
+  const parts = Object.entries(field.of).filter(([, part]) => part.kind !== "text" && !part.optional);
+  return `for example [{${parts.map(([column, part]) => `"${column}": ${part.kind === "text" ? '"…"' : exampleText(part.kind)}`).join(", ")}}]`;
+}
+
+function unknownInput(d: Declaration, name: string): Problem {
+  const names = Object.keys(d.inputs);
+  return problem({
+    code: "unknown-input",
+    where: d.id,
+    what: name,
+    got: "a name this method does not know",
+    must: `be one of ${names.join(", ")}`,
+    suggestions: nearest(name, names),
+  });
+}
+
+function missingInput(d: Declaration, name: string, field: InputField): Problem {
+  const example =
+    field.kind === "list"
+      ? exampleOf(field)
+      : field.kind === "text"
+        ? `${name}=…`
+        : `${name}=${exampleText(field.kind)}`;
+  return problem({
+    code: "missing-input",
+    where: d.id,
+    what: field.says,
+    got: "nothing",
+    must: `be given as ${name}`,
+    hint: field.kind === "list" ? example : `for example ${example}`,
+  });
+}

@@ -1,0 +1,94 @@
+// What a method answers: values, the working behind them, warnings and sources.
+import { type Shown, show, symbolOf } from "../formula/show.ts";
+import type { Tree } from "../formula/tree.ts";
+import type { Problem } from "../problem.ts";
+import { isProblem } from "../problem.ts";
+import type { Source } from "../source.ts";
+import { formatIn } from "../units/format.ts";
+import { type Kind, kinds } from "../units/kind.ts";
+import { type Unit, unit } from "../units/unit.ts";
+import type { OutputValue } from "./field.ts";
+
+/** Which unit a kind is shown in; a page can set its own. */
+export type UnitChoice = (kind: Kind) => Unit;
+
+const shownUnits = new Map<Kind, Unit>();
+
+export const usualUnit: UnitChoice = (kind) => {
+  const known = shownUnits.get(kind);
+  if (known) return known;
+  const found = unit(kinds[kind].usual[0] ?? kinds[kind].si, kind);
+  if (isProblem(found)) throw new Error(`${kind}: its usual unit is not in the unit list`);
+  shownUnits.set(kind, found);
+  return found;
+};
+
+/** A quantity as it enters a working: how it is called, and its number with the unit to show. */
+export interface Leaf {
+  readonly symbol: string;
+  readonly kind: Kind;
+  readonly si: number | readonly number[];
+  /** The unit it was typed in; computed values follow the page's choice. */
+  readonly unit?: Unit | undefined;
+}
+
+export interface WorkedStep {
+  readonly name: string;
+  readonly symbol: string;
+  readonly says: string | undefined;
+  readonly tree: Tree;
+  readonly kind: Kind | "yes/no";
+  readonly si: number;
+  readonly yes?: boolean;
+  readonly source: Source | undefined;
+  /** Equation in symbols, without its left side. */
+  readonly symbols: () => Shown;
+  /** The same with numbers and units put in. */
+  readonly numbers: (unitOf?: UnitChoice) => Shown;
+  /** "142.9 kN", or yes and no. */
+  readonly result: (unitOf?: UnitChoice) => string;
+}
+
+export interface Solution {
+  readonly method: string;
+  readonly outputs: Readonly<Record<string, OutputValue>>;
+  readonly working: readonly WorkedStep[];
+  readonly warnings: readonly Problem[];
+  /** Which variant ran, which row was read, what was assumed. */
+  readonly notes: readonly string[];
+  readonly sources: readonly Source[];
+}
+
+const numberOf = (si: number, kind: Kind, typed: Unit | undefined, unitOf: UnitChoice): Shown => {
+  const chosen = typed ?? unitOf(kind);
+  const text = formatIn(si, chosen, { label: true });
+  const gap = text.indexOf(" ");
+  return gap < 0
+    ? { type: "number", text }
+    : { type: "number", text: text.slice(0, gap), unit: text.slice(gap + 1) };
+};
+
+export function workedStep(
+  step: Pick<WorkedStep, "name" | "symbol" | "says" | "tree" | "kind" | "si" | "source"> & {
+    readonly yes?: boolean;
+  },
+  leaf: (name: string) => Leaf | undefined,
+): WorkedStep {
+  const bare = (name: string): Shown => symbolOf(leaf(name)?.symbol ?? name);
+  return {
+    ...step,
+    symbols: () => show(step.tree, bare),
+    numbers: (unitOf = usualUnit) =>
+      show(step.tree, (name) => {
+        const found = leaf(name);
+        if (!found || typeof found.si !== "number") return bare(name);
+        return numberOf(found.si, found.kind, found.unit, unitOf);
+      }),
+    result: (unitOf = usualUnit) =>
+      step.kind === "yes/no"
+        ? step.yes
+          ? "yes"
+          : "no"
+        : formatIn(step.si, unitOf(step.kind), { label: true }),
+  };
+}

@@ -1,0 +1,163 @@
+// The documents that the methods rest on, each worded once. `known` says how each place was met.
+import { type Source, source } from "../source.ts";
+
+const shigley9 = (at: string, known: Source["known"] = "read"): Source =>
+  source({
+    body: "Budynas and Nisbett",
+    title: "Shigley's Mechanical Engineering Design",
+    edition: "9th ed., 2011",
+    at,
+    known,
+  });
+
+const shigley8 = (at: string): Source =>
+  source({
+    body: "Budynas and Nisbett",
+    title: "Shigley's Mechanical Engineering Design, solutions manual",
+    edition: "8th ed., 2008",
+    at,
+    known: "read",
+  });
+
+export const shortTorque = source({
+  body: "J. A. Speck",
+  title: "Mechanical Fastening, Joining, and Assembly",
+  at: "p. 85, T = K d F",
+  known: "read",
+});
+export const powerScrew = shigley8("Probs. 8-4 and 8-6, power screw with collar");
+export const torqueParts = source({
+  body: "VDI",
+  title: "VDI 2230 Part 1",
+  at: "tightening torque split into pitch, thread and bearing",
+  known: "memory",
+});
+export const isoProfile = source({
+  body: "ISO",
+  title: "ISO 68-1 and ISO 724, basic profile; root 17/12 H of ISO 898-1",
+  known: "memory",
+});
+export const isoStressArea = source({
+  body: "ISO",
+  title: "ISO 898-1",
+  at: "nominal stress area from the mean of pitch and root diameter",
+  known: "memory",
+});
+export const unifiedStressArea = source({
+  body: "ASME",
+  title: "ASME B1.1",
+  at: "tensile stress area from the pitch diameter to four places",
+  known: "memory",
+});
+export const circle = source({ title: "area of a circle", known: "derived" });
+export const combinedStress = source({
+  body: "VDI",
+  title: "VDI 2230 Part 1",
+  at: "equivalent stress with thread torsion",
+  known: "memory",
+});
+export const boltSprings = shigley9("Table 8-7, shank and thread as springs in series");
+export const allowances = source({
+  body: "VDI",
+  title: "VDI 2230 Part 1",
+  at: "allowances for head, engaged thread and nut",
+  known: "memory",
+});
+export const frustum = shigley9(
+  "eq. 8-20, p. 448: use and results read, the line itself from memory; reproduces 24 printed stiffnesses",
+  "second-hand",
+);
+export const jointConstant = shigley9("p. 439, C = kb/(kb + km)");
+export const loadIntroduction = source({
+  body: "NASA",
+  title: "NASA-STD-5020",
+  at: "load-introduction factor n",
+  known: "second-hand",
+});
+export const serviceLoad = shigley9("p. 439, bolt load Fb = F + C P while the joint is closed");
+export const proofFactors = shigley9("eqs. 8-28 to 8-30, p. 443");
+export const separationNasa = source({
+  body: "NASA",
+  title: "NASA-STD-5020, eq. 19; with load-share credit NASA TM-106943",
+  known: "second-hand",
+});
+export const scatterBothWays = source({
+  title: "nominal preload less and more its scatter, then loss and thermal change",
+  known: "derived",
+});
+export const boundsNasa = source({ body: "NASA", title: "NASA-STD-5020, eqs. 1 to 5", known: "memory" });
+export const boundsTm = source({
+  body: "NASA",
+  title: "NASA TM-106943 (1995)",
+  at: "(1 ± u) T/(K D), the minimum also less relaxation",
+  known: "memory",
+});
+export const boundsVdi = source({
+  body: "VDI",
+  title: "VDI 2230 Part 1",
+  at: "tightening factor αA",
+  known: "second-hand",
+});
+export const windowForm = source({
+  body: "NASA",
+  title: "NASA-STD-5020 and NSTS 08307, maximum and minimum preload; factors are the owner's",
+  known: "memory",
+});
+export const spread45 = source({
+  title: "a washer spreads the load at about 45° until its outside diameter",
+  known: "practice",
+});
+export const bearingAnnulus = source({ title: "force over the bearing ring", known: "derived" });
+export const seriesSprings = source({
+  title: "free expansion taken up by bolt and clamped parts as springs in series",
+  known: "derived",
+});
+export const embedment = source({
+  body: "VDI",
+  title: "VDI 2230 Part 1",
+  at: "loss of preload by embedding",
+  known: "memory",
+});
+export const adapter = source({
+  body: "US Army",
+  title: "TM 1-1500-204-23-9, fig. 8-16; TM 9-254, straight and angled extension",
+  known: "read",
+});
+export const runOn = source({
+  body: "FAA",
+  title: "AC 43.13-1B (1998)",
+  at: "para. 7-40: running torque is added",
+  known: "read",
+});
+export const fitExtremes = source({
+  body: "ISO",
+  title: "ISO 286-1",
+  at: "extreme clearances of a fit",
+  known: "second-hand",
+});
+export const reference20 = source({
+  body: "NIST",
+  title:
+    "Uncertainties in dimensional measurements made at nonstandard temperatures, J. Res. NIST 99, 31 (1994); 20 °C of ISO 1",
+  known: "read",
+});
+export const thickCylinder = source({
+  body: "Budynas and Nisbett",
+  title: "Shigley's Mechanical Engineering Design",
+  edition: "8th ed.",
+  at: "eqs. 3-56 to 3-59, used in the solutions",
+  known: "read",
+});
+export const pressForceSource = source({
+  title: "friction on the contact surface; no published worked example of a fitted bolt was found",
+  known: "derived",
+});
+export const freeExpansion = source({
+  title: "free thermal expansion; no published worked example was found",
+  known: "derived",
+});
+export const hooke = source({
+  title: "Hooke's law, transverse contraction of a tensioned shank",
+  known: "derived",
+});
+export { shigley8, shigley9 };

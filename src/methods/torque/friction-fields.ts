@@ -1,0 +1,48 @@
+// Inputs and limits shared by the methods that split a torque into pitch, thread and bearing parts.
+import type { Limit } from "../method.ts";
+
+export const frictionInputs = {
+  pitch: { kind: "length", symbol: "p", says: "pitch, or lead of a multi-start thread" },
+  pitchDiameter: { kind: "length", symbol: "d_2", says: "pitch diameter" },
+  threadFriction: { kind: "ratio", symbol: "μ_t", says: "friction in the thread" },
+  bearingFriction: { kind: "ratio", symbol: "μ_b", says: "friction under the nut or head" },
+  bearingMeanDiameter: { kind: "length", symbol: "D_b", says: "mean diameter of the bearing face" },
+  threadHalfAngle: {
+    kind: "angle",
+    symbol: "α",
+    says: "half angle of the thread profile",
+    default: "30 deg",
+  },
+  form: { kind: "text", says: "form of the relation", choices: ["exact", "short"], default: "exact" },
+} as const;
+
+export const frictionLimits: readonly Limit[] = [
+  { that: "pitch > 0", else: "no thread is described" },
+  { that: "pitchDiameter > 0", else: "no thread is described" },
+  { that: "threadFriction >= 0", else: "friction is not negative" },
+  { that: "threadFriction < 1", else: "no thread has such friction", hint: "was a percentage entered?" },
+  { that: "bearingFriction >= 0", else: "friction is not negative" },
+  { that: "bearingFriction < 1", else: "no face has such friction", hint: "was a percentage entered?" },
+  { that: "bearingMeanDiameter >= 0", else: "no bearing face is described" },
+  { that: 'threadHalfAngle < "90 deg"', else: "no thread is described" },
+];
+
+/** Ratio of thread torque to preload times half the pitch diameter: the screw as an inclined plane, and its usual short form. */
+export const threadRatio = {
+  exact: {
+    leadTangent: "pitch / (pi * pitchDiameter)",
+    threadGrip: "threadFriction / cos(threadHalfAngle)",
+    threadRatio: "(leadTangent + threadGrip) / (1 - leadTangent * threadGrip)",
+  },
+  short: {
+    leadTangent: "pitch / (pi * pitchDiameter)",
+    threadGrip: "threadFriction / cos(threadHalfAngle)",
+    threadRatio: "leadTangent + threadGrip",
+  },
+} as const;
+
+export const frictionBetween = {
+  leadTangent: { kind: "ratio", symbol: "tan_λ", says: "tangent of the lead angle" },
+  threadGrip: { kind: "ratio", symbol: "μ_α", says: "thread friction over the cosine of the half angle" },
+  threadRatio: { kind: "ratio", symbol: "ρ", says: "thread torque over preload and pitch radius" },
+} as const;
