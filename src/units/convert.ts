@@ -1,0 +1,54 @@
+// The same quantity in another unit, exact until the last step.
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { sameDimension } from "./dimension.ts";
+import { withUnit } from "./format.ts";
+import { withArticle } from "./kind.ts";
+import { divide, type Rational, subtract, toDecimal, toNumber } from "./rational.ts";
+import { commonKind, type Quantity } from "./typed.ts";
+import { type Unit, unit } from "./unit.ts";
+
+export { inUnit } from "./in-unit.ts";
+
+export interface Converted {
+  readonly value: number;
+  readonly exact: Rational;
+  readonly unit: Unit;
+  /** "24.86 N.m": 4 significant digits, rounded from the exact value. */
+  readonly text: string;
+}
+
+/** "lbf.ft", a trade notation, or for a temperature the reading or the difference that fits. */
+export function convert(q: Quantity, to: string): Converted | Problem {
+  const target = targetUnit(q, to);
+  return isProblem(target) ? target : convertTo(q.exact, target);
+}
+
+/** An exact SI value in a unit. */
+export function convertTo(si: Rational, target: Unit): Converted {
+  const exact = divide(target.offset ? subtract(si, target.offset) : si, target.factor);
+  return { value: toNumber(exact), exact, unit: target, text: withUnit(toDecimal(exact, 4), target) };
+}
+
+function targetUnit(q: Quantity, to: string): Unit | Problem {
+  const own = q.unit.kinds;
+  const inKind = q.kind === undefined ? undefined : unit(to, q.kind);
+  if (inKind && !isProblem(inKind)) return inKind;
+  const plain = unit(to);
+  if (isProblem(plain)) return inKind ?? plain;
+  const shared = commonKind(plain.kinds, own);
+  if (shared !== undefined) return unit(to, shared);
+  const nameless = own.length === 0 && plain.kinds.length === 0;
+  if (nameless && sameDimension(plain.dimension, q.unit.dimension)) return plain;
+  return mismatch(q, to, plain);
+}
+
+function mismatch(q: Quantity, to: string, plain: Unit): Problem {
+  const name = (u: Unit): string => (u.kinds[0] === undefined ? `built as ${u.text}` : withArticle(u.kinds[0]));
+  return problem({
+    code: "wrong-kind",
+    what: "conversion",
+    got: `${q.text}, ${q.kind === undefined ? name(q.unit) : withArticle(q.kind)}, to ${to}`,
+    must: `stay the same kind; ${to} is ${name(plain)}`,
+    why: sameDimension(plain.dimension, q.unit.dimension) ? "the dimension is the same but the meaning is not" : undefined,
+  });
+}

@@ -1,0 +1,82 @@
+// One scanner for everything a person types as a value, with five outcomes and never a silent guess:
+// accept · note (accepted, reading shown) · warn (asked once) · refuse (with what to type) · designation.
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { clean } from "./clean.ts";
+import { isDesignation } from "./designation.ts";
+import { type Kind, kinds } from "./kind.ts";
+import { readLine, readingWords, valueWords } from "./read-line.ts";
+import { bracketSpread, readSpread, type SpreadReading } from "./read-spread.ts";
+import { spreadParts } from "./spread-text.ts";
+import type { LineReading } from "./terms.ts";
+import { type Quantity, quantityOf, type TypedSpread } from "./typed.ts";
+
+export interface Scan {
+  /** As typed, never changed. */
+  readonly text: string;
+  readonly outcome: "accept" | "note" | "warn" | "refuse" | "designation";
+  /** For accept, note and warn. */
+  readonly quantity?: Quantity;
+  /** When the text carries ±, limits or an uncertainty. */
+  readonly spread?: TypedSpread;
+  /** "torque, 25 lbf.in": given for accept, note and warn. */
+  readonly readAs?: string;
+  /** Why it was refused, or for warn the question to confirm. */
+  readonly problem?: Problem;
+}
+
+const longest = 200;
+
+export function scan(text: string, expected?: Kind): Scan {
+  const reading = text.length > longest ? tooLong(text) : readText(text, expected);
+  if (reading === "designation") return { text, outcome: "designation" };
+  if (isProblem(reading)) return { text, outcome: "refuse", problem: reading };
+  const { reading: value, spread, words } = reading;
+  const readAs = readingWords(value, expected) + words;
+  return {
+    text,
+    outcome: value.level,
+    quantity: quantityOf(text, value.value, value.unit.unit, expected),
+    readAs,
+    ...(spread ? { spread } : {}),
+    ...(value.level === "warn" ? { problem: question(text, value, readAs, expected) } : {}),
+  };
+}
+
+type Reading = Omit<SpreadReading, "spread"> & { readonly spread?: TypedSpread };
+
+function readText(text: string, expected: Kind | undefined): Reading | Problem | "designation" {
+  const line = clean(text);
+  if (line === "") return missing(expected);
+  if (isDesignation(line)) return "designation";
+  const parts = spreadParts(line);
+  if (parts === "twice") return problem({ code: "spread-twice", what: "spread", got: `"${text}"`, must: "have one ± only" });
+  if (parts) return readSpread(line, parts, expected);
+  const reading = readLine(line, expected);
+  if (isProblem(reading)) return reading;
+  return reading.standard ? bracketSpread(reading, reading.standard, expected) : { reading, words: "" };
+}
+
+function question(text: string, reading: LineReading, readAs: string, expected: Kind | undefined): Problem {
+  const { unit, shownIn } = reading.unit;
+  return problem({
+    code: "confirm-reading",
+    what: expected ?? unit.kinds[0] ?? "quantity",
+    got: `"${text}"`,
+    must: "be confirmed once",
+    why: reading.ask,
+    hint: `read as ${readAs}`,
+    suggestions: [valueWords(reading.value, unit, shownIn)],
+  });
+}
+
+const missing = (expected: Kind | undefined): Problem =>
+  problem({
+    code: "missing",
+    what: expected ?? "quantity",
+    got: "nothing",
+    must: "be a number and a unit",
+    hint: expected ? `units: ${kinds[expected].usual.join(", ")}` : undefined,
+  });
+
+const tooLong = (text: string): Problem =>
+  problem({ code: "too-long", what: "quantity", got: `${text.length} characters`, must: `be at most ${longest} characters` });
