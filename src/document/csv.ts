@@ -1,0 +1,188 @@
+// A table of readings as text. Delimiter and decimal mark are decided together, on the whole text; where two
+// readings fit, the person is asked. Fields stay as typed; a blank is missing, never zero.
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { type CsvFields, type CsvRow, csvFields } from "./csv-fields.ts";
+import type { DecimalMark, Delimiter } from "./item.ts";
+
+export interface Heading {
+  /** As typed: "diameter/mm", "d [mm]", "position". */
+  readonly text: string;
+  readonly name: string;
+  readonly unit?: string;
+}
+
+export interface CsvTable {
+  readonly delimiter: Delimiter;
+  readonly decimal: DecimalMark;
+  readonly headings: readonly Heading[];
+  readonly rows: readonly CsvRow[];
+  /** Lines left out because nothing stood on them. */
+  readonly blankLines: readonly number[];
+}
+
+export interface CsvReading {
+  readonly table?: CsvTable;
+  readonly problems: readonly Problem[];
+}
+
+/** Answers to what the text alone leaves open. */
+export interface CsvAnswers {
+  readonly delimiter?: Delimiter | undefined;
+  readonly decimal?: DecimalMark | undefined;
+  /** Which columns hold numbers, so that a comma in a remark decides nothing; all where not said. */
+  readonly isNumeric?: ((heading: Heading) => boolean) | undefined;
+}
+
+export const delimiters: Readonly<Record<Delimiter, string>> = { comma: ",", semicolon: ";", tab: "\t" };
+
+export function readCsv(text: string, answers: CsvAnswers = {}): CsvReading {
+  const chosen = chooseDelimiter(text, answers);
+  if (isProblem(chosen)) return { problems: [chosen] };
+  const { delimiter, read } = chosen;
+  const head = read.rows.find((row) => !isBlank(row));
+  if (!head)
+    return {
+      problems: [
+        problem({
+          code: "csv-empty",
+          what: "table",
+          got: "no line",
+          must: "start with a line of headings",
+          hint: "for example position,diameter/mm",
+        }),
+      ],
+    };
+  const after = read.rows.filter((row) => row.line > head.line);
+  const rows = after.filter((row) => !isBlank(row) || head.fields.length === 1);
+  const headings = head.fields.map(heading);
+  const decimal = answers.decimal ?? chooseDecimal(rows, numericColumns(headings, answers));
+  const problems = [
+    ...read.problems,
+    ...countProblems(head, rows, delimiter),
+    ...headingProblems(head),
+    ...(isProblem(decimal) ? [decimal] : []),
+  ];
+  if (problems.length > 0 || isProblem(decimal)) return { problems };
+  const blankLines = head.fields.length === 1 ? [] : after.filter(isBlank).map((row) => row.line);
+  return { table: { delimiter, decimal, headings, rows, blankLines }, problems };
+}
+
+const isBlank = (row: CsvRow): boolean =>
+  row.fields.length === 1 && row.fields[0]?.trim() === "" && !row.quoted[0];
+
+interface Choice {
+  readonly delimiter: Delimiter;
+  readonly read: CsvFields;
+}
+
+/** The delimiter that stands in the headings and gives every row as many fields as there are headings. */
+function chooseDelimiter(text: string, { delimiter }: CsvAnswers): Choice | Problem {
+  const choices = (Object.keys(delimiters) as Delimiter[]).map((name) => ({
+    delimiter: name,
+    read: csvFields(text, delimiters[name]),
+  }));
+  const asked = choices.find((choice) => choice.delimiter === delimiter);
+  if (asked) return asked;
+  const parting = choices.filter(
+    ({ read }) => (read.rows.find((row) => !isBlank(row))?.fields.length ?? 0) > 1,
+  );
+  const even = parting.filter(({ read }) => isEven(read));
+  if (even.length > 1) {
+    const found = even.map((choice) => choice.delimiter);
+    return problem({
+      code: "csv-delimiter",
+      what: "table",
+      got: `headings that ${found.join(" and ")} both part`,
+      must: "have one delimiter",
+      hint: `say which: delimiter: ${found[0]}`,
+      suggestions: found,
+    });
+  }
+  // No heading is parted: one column. A semicolon keeps the decimal commas of its rows together.
+  const single = choices.find((choice) => choice.delimiter === "semicolon");
+  const chosen = even[0] ?? parting[0] ?? single;
+  return chosen ?? problem({ code: "csv-empty", what: "table", got: "nothing" });
+}
+
+const isEven = ({ rows }: CsvFields): boolean => {
+  const filled = rows.filter((row) => !isBlank(row));
+  return filled.every((row) => row.fields.length === filled[0]?.fields.length);
+};
+
+const withComma = /^\s*[-+\u2212]?\d+,\d+(?:[eE][-+]?\d+)?\s*[^\s\d]?\S{0,15}\s*$/;
+const withPoint = /^\s*[-+\u2212]?\d*\.\d+/;
+/** 1,234 may be one and a bit or more than a thousand; 0,234 and 12,34 can only be decimals. */
+const mayBeGroups = /^\s*[-+\u2212]?[1-9]\d{0,2},\d{3}(?!\d)/;
+
+function numericColumns(headings: readonly Heading[], { isNumeric }: CsvAnswers): readonly number[] {
+  return headings.flatMap((one, i) => (isNumeric === undefined || isNumeric(one) ? [i] : []));
+}
+
+function chooseDecimal(rows: readonly CsvRow[], columns: readonly number[]): DecimalMark | Problem {
+  const fields = rows.flatMap((row) => columns.map((i) => ({ field: row.fields[i] ?? "", line: row.line })));
+  const commas = fields.filter(({ field }) => withComma.test(field));
+  if (commas.length === 0) return "point";
+  const point = fields.find(({ field }) => withPoint.test(field));
+  const [comma] = commas;
+  if (point) {
+    return problem({
+      code: "csv-decimal",
+      what: "table",
+      got: `${comma?.field.trim()} on line ${comma?.line} and ${point.field.trim()} on line ${point.line}`,
+      must: "have one decimal mark",
+      hint: "write all numbers with a point, or say which: decimal: comma",
+      suggestions: ["point", "comma"],
+    });
+  }
+  if (commas.some(({ field }) => !mayBeGroups.test(field))) return "comma";
+  return problem({
+    code: "csv-decimal",
+    what: "table",
+    got: `${comma?.field.trim()} on line ${comma?.line}`,
+    must: "be clear about the comma",
+    why: "it may mark decimals or thousands",
+    hint: "write the numbers with a point, or say: decimal: comma",
+    suggestions: ["comma"],
+  });
+}
+
+function countProblems(head: CsvRow, rows: readonly CsvRow[], delimiter: Delimiter): readonly Problem[] {
+  return rows
+    .filter((row) => row.fields.length !== head.fields.length)
+    .map((row) =>
+      problem({
+        code: "csv-fields",
+        what: `line ${row.line}`,
+        got: `${row.fields.length} fields`,
+        must: `have ${head.fields.length}, as the headings`,
+        hint:
+          delimiter === "comma" && row.fields.length > head.fields.length
+            ? 'put a field that holds a comma in quotes: "25,011"'
+            : "leave a missing reading blank, but keep its delimiters",
+      }),
+    );
+}
+
+function headingProblems(head: CsvRow): readonly Problem[] {
+  const names = head.fields.map((field) => heading(field).name);
+  return names.flatMap((name, i) => {
+    if (name !== "" && names.indexOf(name) === i) return [];
+    const got = name === "" ? `nothing in heading ${i + 1}` : `${name} twice`;
+    return [
+      problem({
+        code: "csv-heading",
+        what: `line ${head.line}`,
+        got,
+        must: "name each column once",
+        hint: "for example position,diameter/mm",
+      }),
+    ];
+  });
+}
+
+/** "diameter/mm", "d [mm]" or "d (mm)" → name and unit. */
+export function heading(text: string): Heading {
+  const found = /^\s*([^/[(]*?)\s*(?:\/\s*(.+?)|\[\s*([^\]]+?)\s*\]|\(\s*([^)]+?)\s*\))\s*$/.exec(text);
+  const unit = (found?.[2] ?? found?.[3] ?? found?.[4])?.replace(/^\((.*)\)$/, "$1");
+  return found && unit ? { text, name: found[1] ?? "", unit } : { text, name: text.trim() };
+}

@@ -1,0 +1,88 @@
+// A YAML node as plain data, twice over: for the schema, and with every text as typed.
+// The two are of one shape; they differ only in numbers, which the second keeps as their source text.
+import { isMap, isScalar, isSeq, type Node, type Scalar } from "yaml";
+import { type Problem, problem } from "../problem.ts";
+import type { Origin } from "./origin.ts";
+
+export type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
+
+export interface PlainValue {
+  readonly checked: Plain;
+  readonly typed: Plain;
+}
+
+const key = /^[A-Za-z][A-Za-z0-9_-]*(?: [a-z]+)*$/;
+const longestKey = 100;
+const forbidden = new Set(["__proto__", "constructor", "prototype", "toString", "valueOf", "hasOwnProperty"]);
+
+export function plainValue(node: Node | null | undefined, from: Origin, problems: Problem[]): PlainValue {
+  if (isSeq(node)) {
+    const items = node.items.map((item) => plainValue(item as Node, from, problems));
+    return { checked: items.map((item) => item.checked), typed: items.map((item) => item.typed) };
+  }
+  if (isMap(node)) return plainMap(node.items, from, problems);
+  return isScalar(node) ? plainScalar(node, from, problems) : { checked: null, typed: null };
+}
+
+function plainMap(
+  pairs: readonly { key: unknown; value: unknown }[],
+  from: Origin,
+  problems: Problem[],
+): PlainValue {
+  const checked: Record<string, Plain> = {};
+  const typed: Record<string, Plain> = {};
+  for (const pair of pairs) {
+    const name = isScalar(pair.key) ? String(pair.key.value) : "";
+    if (!key.test(name) || name.length > longestKey || forbidden.has(name)) {
+      problems.push(oddKey(name, pair.key as Node, from));
+      continue;
+    }
+    const value = plainValue(pair.value as Node, from, problems);
+    checked[name] = value.checked;
+    typed[name] = value.typed;
+  }
+  return { checked, typed };
+}
+
+function oddKey(name: string, node: Node, from: Origin): Problem {
+  const where = from.where(node?.range?.[0] ?? 0);
+  const got = name.length > 40 ? `${name.slice(0, 40)}…` : name || "nothing";
+  return problem({
+    code: "odd-key",
+    where,
+    what: "key",
+    got,
+    must: "be a plain word of letters and digits",
+    hint: "for example value: 20 degC",
+  });
+}
+
+// A number that would read otherwise elsewhere, or lose digits, has to be quoted by the person who means it.
+const plainDecimal = /^[-+]?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?$/;
+const mostDigits = 15;
+
+export const isPlainDecimal = (text: string): boolean =>
+  plainDecimal.test(text) && text.replace(/[^0-9]/g, "").length <= mostDigits;
+
+function plainScalar(node: Scalar, from: Origin, problems: Problem[]): PlainValue {
+  const { value } = node;
+  if (typeof value === "string" || typeof value === "boolean") return { checked: value, typed: value };
+  if (typeof value !== "number") return { checked: null, typed: null };
+  const typed = node.source ?? String(value);
+  if (!isPlainDecimal(typed)) {
+    const where = from.where(node.range?.[0] ?? 0);
+    problems.push(
+      problem({
+        code: "number-form",
+        where,
+        what: "number",
+        got: typed,
+        must: `be a plain decimal number of at most ${mostDigits} digits, or stand in quotes`,
+        why: "YAML reads it as another number than it looks",
+        hint: `for a tag or a position write "${typed}"; for a quantity write its unit, for example 12.0000 mm`,
+        suggestions: [`"${typed}"`],
+      }),
+    );
+  }
+  return { checked: value, typed };
+}

@@ -1,0 +1,192 @@
+// A reading item → typed columns in SI. A blank is missing; every field keeps its text and its line.
+import { isProblem, type Problem, problem } from "../problem.ts";
+import type { Kind } from "../units/kind.ts";
+import { type Quantity, quantity } from "../units/quantity.ts";
+import { type Unit, unit } from "../units/unit.ts";
+import { type CsvTable, type Heading, readCsv } from "./csv.ts";
+import type { ColumnKind, DecimalMark, ReadingItem } from "./item.ts";
+import { toCamelCase } from "./names.ts";
+
+export interface ReadingColumn {
+  readonly name: string;
+  readonly kind: ColumnKind;
+  /** From the heading; a field may still carry its own. */
+  readonly unit?: Unit;
+  /** As typed, spaces at the ends aside; undefined where nothing stands. */
+  readonly texts: readonly (string | undefined)[];
+  /** SI values of a column of quantities; undefined where missing or refused. */
+  readonly values?: readonly (number | undefined)[];
+}
+
+export interface ReadingTable {
+  readonly columns: Readonly<Record<string, ReadingColumn>>;
+  /** For each row its line: in the page file where that is known, else in the table. */
+  readonly lines: readonly number[];
+  readonly problems: readonly Problem[];
+}
+
+export function readingTable(item: ReadingItem, file?: string): ReadingTable {
+  const quantities = Object.entries(item.columns).filter(([, kind]) => kind !== "tag" && kind !== "text");
+  const isNumeric = (heading: Heading) =>
+    quantities.some(([name, kind]) => isNamed(heading, name) || withTrailingUnit(heading, name, kind));
+  const { table, problems } = readCsv(item.rows, {
+    delimiter: item.delimiter,
+    decimal: item.decimal,
+    isNumeric,
+  });
+  const shift = item.rowsLine === undefined ? 0 : item.rowsLine - 1;
+  const where = (line?: number) =>
+    file === undefined || item.rowsLine === undefined
+      ? item.name
+      : `${file}:${line === undefined ? item.place.line : line + shift}:1`;
+  const lineOf = (p: Problem) => Number(/^line (\d+)/.exec(p.what)?.[1] ?? 1);
+  if (!table) return { columns: {}, lines: [], problems: problems.map((p) => p.at(where(lineOf(p)))) };
+
+  const found: Problem[] = [...strangeHeadings(item, table)];
+  const columns: Record<string, ReadingColumn> = {};
+  for (const [name, kind] of Object.entries(item.columns)) {
+    const column = readColumn({ name, kind, table, where });
+    if (isProblem(column)) {
+      found.push(column);
+      continue;
+    }
+    columns[name] = column.column;
+    found.push(...column.problems);
+  }
+  const lines = table.rows.map((row) => row.line + shift);
+  return { columns, lines, problems: found.map((p) => p.at(where())) };
+}
+
+/** "head_a" and "Head a" are the column headA. */
+const isNamed = (heading: Heading, name: string): boolean =>
+  heading.name === name || toCamelCase(heading.name) === name;
+
+/** "head_a_mm" is the column headA in mm, where its last part is a unit of the column's kind. */
+function withTrailingUnit(heading: Heading, name: string, kind: ColumnKind): Heading | undefined {
+  const cut = heading.name.lastIndexOf("_");
+  if (cut < 1 || heading.unit !== undefined || kind === "tag" || kind === "text") return undefined;
+  const shorter = { text: heading.text, name: heading.name.slice(0, cut), unit: heading.name.slice(cut + 1) };
+  return isNamed(shorter, name) && !isProblem(unit(shorter.unit, kind)) ? shorter : undefined;
+}
+
+function findHeading(
+  { headings }: CsvTable,
+  name: string,
+  kind: ColumnKind,
+): { at: number; heading: Heading } | undefined {
+  for (const [at, heading] of headings.entries()) {
+    const meant = isNamed(heading, name) ? heading : withTrailingUnit(heading, name, kind);
+    if (meant) return { at, heading: meant };
+  }
+  return undefined;
+}
+
+function strangeHeadings(item: ReadingItem, table: CsvTable): readonly Problem[] {
+  const entries = Object.entries(item.columns);
+  const known = new Set(entries.map(([name, kind]) => findHeading(table, name, kind)?.at));
+  return table.headings.flatMap((heading, at) => {
+    if (known.has(at)) return [];
+    const name = toCamelCase(heading.name) || "columnName";
+    return [
+      problem({
+        code: "unknown-column",
+        what: `column ${heading.text.trim()} of ${item.name}`,
+        must: "be named under columns",
+        hint: `add ${name}: text, or its kind, to columns`,
+        suggestions: [`${name}: text`],
+      }),
+    ];
+  });
+}
+
+interface ColumnTask {
+  readonly name: string;
+  readonly kind: ColumnKind;
+  readonly table: CsvTable;
+  where(line?: number): string;
+}
+
+function readColumn(task: ColumnTask): { column: ReadingColumn; problems: readonly Problem[] } | Problem {
+  const { name, kind, table } = task;
+  const found = findHeading(table, name, kind);
+  if (!found) {
+    const got = table.headings.map((heading) => heading.text.trim()).join(", ");
+    return problem({
+      code: "missing-column",
+      what: `column ${name}`,
+      got: `headings ${got}`,
+      must: "stand in the first line of rows",
+      hint:
+        kind === "tag" || kind === "text"
+          ? `write the heading ${name}`
+          : `write the heading with its unit, for example ${name}/mm`,
+    });
+  }
+  const texts = table.rows.map((row) => {
+    const text = (row.fields[found.at] ?? "").trim();
+    return text === "" ? undefined : text;
+  });
+  if (kind === "tag" || kind === "text") return { column: { name, kind, texts }, problems: [] };
+  const inHeading = found.heading.unit === undefined ? undefined : unit(found.heading.unit, kind);
+  if (isProblem(inHeading)) return inHeading;
+  if (
+    inHeading === undefined &&
+    kind !== "ratio" &&
+    kind !== "count" &&
+    texts.some((text) => text !== undefined && isBare(text))
+  )
+    return noUnit(name);
+  const { values, problems } = readValues(texts, task, kind, inHeading);
+  return { column: { name, kind, ...(inHeading ? { unit: inHeading } : {}), texts, values }, problems };
+}
+
+const noUnit = (name: string): Problem =>
+  problem({
+    code: "no-unit",
+    what: `column ${name}`,
+    got: "numbers without a unit",
+    must: "carry its unit in the heading",
+    hint: `for example ${name}/mm or ${name} [mm]`,
+  });
+
+const bare = /^[-+\u2212]?[\d.,\u2009\u202F\u00A0]+(?:[eE][-+]?\d+)?$/;
+const isBare = (text: string): boolean => bare.test(text);
+
+function readValues(
+  texts: readonly (string | undefined)[],
+  { name, table, where }: ColumnTask,
+  kind: Kind,
+  inHeading: Unit | undefined,
+) {
+  const problems: Problem[] = [];
+  const known = new Map<string, number | undefined>();
+  const values = texts.map((text, i) => {
+    if (text === undefined) return undefined;
+    if (known.has(text)) return known.get(text);
+    const read = readField(text, table.decimal, kind, inHeading);
+    const line = table.rows[i]?.line ?? 0;
+    if (isProblem(read))
+      problems.push(
+        problem({
+          ...read,
+          what: `${name} on line ${line}`,
+          got: read.got ?? text,
+          where: where(line),
+          cause: read,
+        }),
+      );
+    else known.set(text, read.si);
+    return isProblem(read) ? undefined : read.si;
+  });
+  return { values, problems };
+}
+
+function readField(
+  text: string,
+  decimal: DecimalMark,
+  kind: Kind,
+  inHeading: Unit | undefined,
+): Quantity | Problem {
+  const pointed = decimal === "comma" ? text.replace(/(\d),(\d)/, "$1.$2") : text;
+  return quantity(inHeading && isBare(text) ? `${pointed} ${inHeading.text}` : pointed, kind);
+}

@@ -1,0 +1,147 @@
+// Rules between the fields of one item, and between the items of a page, that a schema of fields cannot say.
+import { type Problem, problem } from "../problem.ts";
+import { checkName } from "./names.ts";
+import type { Fields } from "./normalise.ts";
+import type { ItemKind } from "./schema.ts";
+
+/** What an item looks like to a rule, before it is known to be whole. */
+export interface Draft {
+  readonly kind: ItemKind;
+  readonly label: string;
+  readonly fields: Fields;
+  /** file:line:column of a field, or of the item where the field is missing. */
+  where(...path: readonly string[]): string;
+}
+
+type Rule = (draft: Draft) => readonly Problem[];
+
+const given: Rule = ({ fields, label, where }) => {
+  const { choices, value } = fields;
+  if (!Array.isArray(choices) || value === "" || choices.includes(value)) return [];
+  return [
+    problem({
+      code: "not-a-choice",
+      where: where("value"),
+      what: `value of ${label}`,
+      got: String(value),
+      must: `be one of ${choices.join(", ")}`,
+      suggestions: choices.map(String),
+    }),
+  ];
+};
+
+const check: Rule = ({ fields, label, where }) => {
+  const { atLeast, atMost, between } = fields;
+  if (between !== undefined && (atLeast !== undefined || atMost !== undefined)) {
+    return [
+      problem({
+        code: "two-limits",
+        where: where("between"),
+        what: `between of ${label}`,
+        must: "stand alone",
+        hint: "remove atLeast and atMost, or remove between",
+      }),
+    ];
+  }
+  if (between === undefined && atLeast === undefined && atMost === undefined) {
+    return [
+      problem({
+        code: "no-limit",
+        where: where(),
+        what: label,
+        got: "no limit",
+        must: "have atLeast, atMost or between",
+        hint: "for example atMost: 0.9",
+      }),
+    ];
+  }
+  return [];
+};
+
+const reading: Rule = ({ fields, label, where }) => {
+  const columns = Object.keys((fields["columns"] ?? {}) as Fields);
+  const problems: Problem[] = [];
+  if (columns.length === 0) {
+    problems.push(
+      problem({
+        code: "no-columns",
+        where: where("columns"),
+        what: `columns of ${label}`,
+        got: "none",
+        must: "be named",
+        hint: "for example columns: { position: tag, diameter: length }",
+      }),
+    );
+  }
+  for (const name of columns) {
+    const bad = checkName(name, where("columns", name));
+    if (bad) problems.push(bad);
+  }
+  const known = new Set([...columns, "k"]);
+  for (const name of Object.keys((fields["uncertainty"] ?? {}) as Fields)) {
+    if (known.has(name)) continue;
+    problems.push(
+      problem({
+        code: "unknown-column",
+        where: where("uncertainty", name),
+        what: `uncertainty of ${label}`,
+        got: name,
+        must: `be a column: ${columns.join(", ")}`,
+      }),
+    );
+  }
+  return problems;
+};
+
+/** Which of two schemas was meant cannot be told: then only this is said about the item. */
+export function formProblem({ kind, fields, label, where }: Draft): Problem | undefined {
+  if (kind !== "working") return undefined;
+  const ways = ["by", "is"].filter((key) => fields[key] !== undefined);
+  if (ways.length === 1) return undefined;
+  const got = ways.length === 0 ? "neither by nor is" : "by and is";
+  return problem({
+    code: ways.length === 0 ? "no-way" : "two-ways",
+    where: ways.length === 0 ? where() : where("is"),
+    what: label,
+    got,
+    must: "have by and of for a method, or is for a formula",
+    hint: "for example is: preload / proofLoad",
+  });
+}
+
+const rules: { readonly [K in ItemKind]?: Rule } = { given, check, reading };
+
+export const itemRules = (draft: Draft): readonly Problem[] => rules[draft.kind]?.(draft) ?? [];
+
+const named: ReadonlySet<ItemKind> = new Set(["given", "working", "check", "reading"]);
+
+export const nameOf = ({ kind, fields }: Pick<Draft, "kind" | "fields">): string | undefined => {
+  const name = fields[kind];
+  return named.has(kind) && typeof name === "string" ? name : undefined;
+};
+
+/** Every name is camelCase, free, and given once. */
+export function nameRules(drafts: readonly Draft[]): readonly Problem[] {
+  const first = new Map<string, Draft>();
+  return drafts.flatMap((draft) => {
+    const name = nameOf(draft);
+    if (name === undefined || name === "") return [];
+    const where = draft.where(draft.kind);
+    const bad = checkName(name, where);
+    const before = first.get(name);
+    if (!before) first.set(name, draft);
+    if (bad) return [bad];
+    if (!before) return [];
+    return [
+      problem({
+        code: "duplicate-name",
+        where,
+        what: "name",
+        got: name,
+        must: "be given once",
+        why: `${before.where(before.kind)} already has it`,
+        hint: `write another name, for example ${name}2`,
+      }),
+    ];
+  });
+}

@@ -1,0 +1,22 @@
+// A table as CSV text, the same bytes each time: comma, LF, a last newline, quotes only where they are needed.
+// A field that a grid program would run as a formula gets a leading quote mark (OWASP ASVS 5.0, 1.2.10);
+// a plain number stays a number, whatever its sign.
+
+const plainNumber = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?$/;
+const wouldRun = /^[=+\-@\t\r\u0000]/;
+
+export const guarded = (field: string): string =>
+  wouldRun.test(field) && !plainNumber.test(field) ? `'${field}` : field;
+
+export function writeCsv(headings: readonly string[], rows: readonly (readonly string[])[]): string {
+  return [headings, ...rows].map((row) => `${csvLine(row)}\n`).join("");
+}
+
+function csvLine(fields: readonly string[]): string {
+  // A row of one empty field would be a blank line, which says nothing.
+  if (fields.length === 1 && fields[0] === "") return '""';
+  return fields.map((field) => quotedWhereNeeded(guarded(field))).join(",");
+}
+
+const quotedWhereNeeded = (field: string): string =>
+  /[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field;
