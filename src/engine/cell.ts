@@ -6,6 +6,7 @@ import type { Problem } from "../problem.ts";
 import type { Dimension } from "../units/dimension.ts";
 import type { Kind } from "../units/kind.ts";
 import type { Quantity } from "../units/quantity.ts";
+import type { Unit } from "../units/unit.ts";
 import type { State } from "../verdict.ts";
 
 export interface QuantityValue {
@@ -27,6 +28,8 @@ export interface FormulaValue {
   readonly kind: Kind | "yes/no";
   readonly dimension: Dimension;
   readonly si: number;
+  /** The unit the page asks for at this working. */
+  readonly unit?: Unit;
   readonly step: WorkedStep;
 }
 
@@ -36,6 +39,8 @@ export interface CheckValue {
   /** The state the numbers give; differs from `state` only when waived. */
   readonly judged: State;
   readonly kind: Kind | undefined;
+  /** The unit value and limits are shown in. */
+  readonly unit: Unit | undefined;
   /** NaN where the check has no number to show, as for a yes or no. */
   readonly si: number;
   readonly yes: boolean | undefined;

@@ -1,10 +1,11 @@
 // A check compares a value with limits and says one of five things. It never shows a value
 // when there is no answer, and a waiver never turns into proven.
 import type { CheckItem } from "../document/item.ts";
-import { type UnitChoice, usualUnit } from "../methods/solution.ts";
+import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { formatIn } from "../units/format.ts";
+import type { Unit } from "../units/unit.ts";
 import { judge, type State } from "../verdict.ts";
 import type { CheckValue, FormulaValue } from "./cell.ts";
 import { workOut } from "./formula.ts";
@@ -18,7 +19,7 @@ export function checkValue(
   const that = workOut(item.name, item.says, item.that, results);
   if (isProblem(that)) return that;
   const waived = item.waived;
-  if (that.kind === "yes/no") return truthCheck(item, that, waived);
+  if (that.kind === "yes/no") return truthCheck(item, that, results);
   const limit = (text: string | undefined, what: string): number | undefined | Problem => {
     if (text === undefined) return undefined;
     const worked = workOut(what, undefined, text, results);
@@ -47,6 +48,7 @@ export function checkValue(
   const limits = { atLeast: atLeast as number | undefined, atMost: atMost as number | undefined };
   const guard = uncertainty as number;
   const judged = judge(that.si, limits, guard);
+  const shown = shownUnit(that, results, unitOf);
   if (judged === "no answer")
     return problem({
       code: "not-finite",
@@ -59,31 +61,50 @@ export function checkValue(
     state: waived ? "waived" : judged,
     judged,
     kind: that.kind,
+    unit: shown,
     si: that.si,
     yes: undefined,
     limits,
     uncertainty: guard,
-    why: reason(that, limits, guard, judged, unitOf),
+    why: reason(that, limits, guard, judged, shown),
     waived,
     step: that.step,
   };
 }
 
-function truthCheck(item: CheckItem, that: FormulaValue, waived: CheckItem["waived"]): CheckValue {
-  const judged: State = that.si === 1 ? "proven" : "fails";
+function truthCheck(item: CheckItem, that: FormulaValue, results: Results): CheckValue {
+  const yes = that.si === 1;
+  const judged: State = yes ? "proven" : "fails";
   return {
     type: "check",
-    state: waived ? "waived" : judged,
+    state: item.waived ? "waived" : judged,
     judged,
     kind: undefined,
+    unit: undefined,
     si: Number.NaN,
-    yes: that.si === 1,
+    yes,
     limits: {},
     uncertainty: 0,
-    why: that.si === 1 ? `${item.that} holds` : `${item.that} does not hold`,
-    waived,
+    why: yes ? `${item.that} holds` : (warningOf(item.that, results) ?? `${item.that} does not hold`),
+    waived: item.waived,
     step: that.step,
   };
+}
+
+/** The method's own words, where the check asks for an output of a method that warned. */
+function warningOf(that: string, results: Results): string | undefined {
+  const cell = results.get(that.split(".")[0] ?? that);
+  const warning =
+    cell && !isProblem(cell) && cell.type === "solution" ? cell.solution.warnings[0] : undefined;
+  return warning && `${warning.why}: ${warning.what} is ${warning.got}, must ${warning.must}`;
+}
+
+/** The unit the page asks for where the checked working stands, else that of its kind. */
+function shownUnit(that: FormulaValue, results: Results, unitOf: UnitChoice): Unit {
+  const { tree } = that.step;
+  const cell = tree.type === "name" ? results.get(tree.name) : undefined;
+  const asked = cell && !isProblem(cell) && cell.type === "formula" ? cell.unit : undefined;
+  return asked ?? unitOf(that.kind === "yes/no" ? "ratio" : that.kind);
 }
 
 /** "1.19 against at most 0.9": digits are added until value and limit differ as shown. */
@@ -92,17 +113,19 @@ function reason(
   limits: CheckValue["limits"],
   guard: number,
   judged: State,
-  unitOf: UnitChoice,
+  shown: Unit,
 ): string {
-  const kind = that.kind === "yes/no" ? "ratio" : that.kind;
-  const shown = unitOf(kind);
   const text = (si: number, digits: number) => formatIn(si, shown, { significant: digits });
   const nearby = [limits.atLeast, limits.atMost].filter((l): l is number => l !== undefined && l !== that.si);
   let digits = 4;
   while (digits < 12 && nearby.some((l) => text(l, digits) === text(that.si, digits))) digits += 1;
+  const limitText = (si: number) => {
+    const short = formatShort(si, shown);
+    return short.length < text(si, digits).length ? short : text(si, digits);
+  };
   const bounds = [
-    limits.atLeast !== undefined && `at least ${text(limits.atLeast, digits)}`,
-    limits.atMost !== undefined && `at most ${text(limits.atMost, digits)}`,
+    limits.atLeast !== undefined && `at least ${limitText(limits.atLeast)}`,
+    limits.atMost !== undefined && `at most ${limitText(limits.atMost)}`,
   ].filter(Boolean);
   const doubt = guard > 0 ? ` ± ${text(guard, 3)}` : "";
   const word =

@@ -109,7 +109,7 @@ export function livePage(page: Page, startText: string): LivePage {
 
   const work = (item: Item, name: string, inputs: ReadonlyMap<string, Result>): Result => {
     ran.push(name);
-    return valueOf(item, typed.get(name), inputs, page.file, unitOf);
+    return resultOf(item, typed.get(name), inputs, page.file, unitOf);
   };
 
   /** The same inputs give the previous object, and an equal value too: the wave stops there. */
@@ -206,7 +206,7 @@ export function livePage(page: Page, startText: string): LivePage {
   };
 }
 
-function valueOf(
+function resultOf(
   item: Item,
   typed: string | undefined,
   inputs: ReadonlyMap<string, Result>,

@@ -10,6 +10,7 @@ import {
 import { methodNamed } from "../methods/index.ts";
 import type { Leaf } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { formatIn } from "../units/format.ts";
 import type { Kind } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
 import { unit } from "../units/unit.ts";
@@ -21,7 +22,12 @@ export function formulaWorking(item: FormulaItem, results: Results): CellValue |
   const worked = workOut(item.name, item.says, item.formula, results);
   if (isProblem(worked) || item.unit === undefined || worked.kind === "yes/no") return worked;
   const shown = unit(item.unit, worked.kind);
-  return isProblem(shown) ? shown : worked;
+  if (isProblem(shown)) return shown;
+  return {
+    ...worked,
+    unit: shown,
+    step: { ...worked.step, result: () => formatIn(worked.si, shown, { label: true }) },
+  };
 }
 
 export function methodWorking(item: MethodItem, results: Results): CellValue | Problem {

@@ -59,9 +59,15 @@ export interface Solution {
   readonly sources: readonly Source[];
 }
 
+/** A number that was typed or set is shown with the digits it has, one that was computed with four. */
+export function formatShort(si: number, shown: Unit, label = false): string {
+  const whole = formatIn(si, shown, { significant: 12, label });
+  const digits = whole.replace(/e.*|[^\d]/g, "").replace(/^0+/, "");
+  return digits.length <= 8 ? whole : formatIn(si, shown, { label });
+}
+
 const numberOf = (si: number, kind: Kind, typed: Unit | undefined, unitOf: UnitChoice): Shown => {
-  const chosen = typed ?? unitOf(kind);
-  const text = formatIn(si, chosen, { label: true });
+  const text = typed ? formatShort(si, typed, true) : formatIn(si, unitOf(kind), { label: true });
   const gap = text.indexOf(" ");
   return gap < 0
     ? { type: "number", text }
