@@ -47,7 +47,7 @@ export function clean(text: string): string {
   const plain = text
     .replace(/[^\x20-\x7e]/g, (sign) => signs[sign] ?? sign)
     .replace(/(⁻?)([⁰¹²³⁴⁵⁶⁷⁸⁹]+)/g, (_, minus: string, digits: string) => {
-      const ordinary = [...digits].map((digit) => superscripts.indexOf(digit)).join("");
+      const ordinary = digits.replace(/./g, (digit) => String(superscripts.indexOf(digit)));
       return `^${minus === "" ? "" : "-"}${ordinary}`;
     })
     .replace(/''/g, '"')

@@ -43,12 +43,15 @@ function targetUnit(q: Quantity, to: string): Unit | Problem {
 }
 
 function mismatch(q: Quantity, to: string, plain: Unit): Problem {
-  const name = (u: Unit): string => (u.kinds[0] === undefined ? `built as ${u.text}` : withArticle(u.kinds[0]));
+  const name = (u: Unit): string =>
+    u.kinds[0] === undefined ? `built as ${u.text}` : withArticle(u.kinds[0]);
   return problem({
     code: "wrong-kind",
     what: "conversion",
     got: `${q.text}, ${q.kind === undefined ? name(q.unit) : withArticle(q.kind)}, to ${to}`,
     must: `stay the same kind; ${to} is ${name(plain)}`,
-    why: sameDimension(plain.dimension, q.unit.dimension) ? "the dimension is the same but the meaning is not" : undefined,
+    why: sameDimension(plain.dimension, q.unit.dimension)
+      ? "the dimension is the same but the meaning is not"
+      : undefined,
   });
 }

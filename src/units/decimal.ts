@@ -20,10 +20,15 @@ export function roundDigits(value: Digits, keep: number): Digits {
   const tail = more || /[1-9]/.test(digits.slice(keep + 1));
   const odd = keep > 0 && digits.charCodeAt(keep - 1) % 2 === 1;
   const up = next > 5 || (next === 5 && (tail || odd));
-  if (!up) return { negative, digits: kept === "" ? "0" : kept, exponent: kept === "" ? exponent + 1 : exponent };
+  if (!up)
+    return { negative, digits: kept === "" ? "0" : kept, exponent: kept === "" ? exponent + 1 : exponent };
   const raised = (BigInt(kept === "" ? "0" : kept) + 1n).toString().padStart(keep, "0");
   const grown = raised.length > keep;
-  return { negative, digits: grown && keep > 0 ? raised.slice(0, keep) : raised, exponent: exponent + (grown ? 1 : 0) };
+  return {
+    negative,
+    digits: grown && keep > 0 ? raised.slice(0, keep) : raised,
+    exponent: exponent + (grown ? 1 : 0),
+  };
 }
 
 /** Plain digits from 1e-4 up to 1e9 (or always, for a fixed number of decimals), else "1.5e-7". */

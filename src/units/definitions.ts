@@ -5,9 +5,21 @@ import { type Dimension, dimensions } from "./dimension.ts";
 import type { Kind } from "./kind.ts";
 
 const sp811 = (at: string): Source =>
-  source({ body: "NIST", title: "SP 811, Guide for the Use of the SI", edition: "2008", at, known: "second-hand" });
+  source({
+    body: "NIST",
+    title: "SP 811, Guide for the Use of the SI",
+    edition: "2008",
+    at,
+    known: "second-hand",
+  });
 const siBrochure = (at: string): Source =>
-  source({ body: "BIPM", title: "The International System of Units (SI Brochure)", edition: "9", at, known: "second-hand" });
+  source({
+    body: "BIPM",
+    title: "The International System of Units (SI Brochure)",
+    edition: "9",
+    at,
+    known: "second-hand",
+  });
 const convention = (title: string): Source => source({ title, known: "memory" });
 
 export interface Atom {
@@ -52,13 +64,33 @@ export const atoms = {
 
   // Base constants
   in: { times: "0.0254", of: "m", capitals: true, source: sp811("B.8, inch, exact") },
-  lb: { times: "0.45359237", of: "kg", force: "lbf", capitals: true, source: sp811("footnote 22, pound, exact") },
+  lb: {
+    times: "0.45359237",
+    of: "kg",
+    force: "lbf",
+    capitals: true,
+    source: sp811("footnote 22, pound, exact"),
+  },
   gn: { times: "9.80665", of: "m/s2", source: sp811("B.8, standard acceleration of free fall, exact") },
   atm: { times: "101325", of: "Pa", kinds: pressure, source: sp811("B.8, standard atmosphere, exact") },
-  deg: { times: "1/180", pi: 1, of: "rad", angle: 1, label: "°", capitals: true, source: siBrochure("table 8, degree") },
+  deg: {
+    times: "1/180",
+    pi: 1,
+    of: "rad",
+    angle: 1,
+    label: "°",
+    capitals: true,
+    source: siBrochure("table 8, degree"),
+  },
   mercury: { times: "13595.1", of: "kg/m3", source: mercury },
   water: { times: "1000", of: "kg/m3", source: water },
-  degC: { of: "K", offset: "273.15", kinds: temperature, label: "°C", source: siBrochure("section 2.3.1, degree Celsius") },
+  degC: {
+    of: "K",
+    offset: "273.15",
+    kinds: temperature,
+    label: "°C",
+    source: siBrochure("section 2.3.1, degree Celsius"),
+  },
   degF: {
     times: "5/9",
     of: "K",

@@ -12,10 +12,13 @@ const shapes: readonly RegExp[] = [
   new RegExp(`^${size} ?- ?(?:${pitches})(?: ?UN[A-Z]{0,3})?(?: ?- ?[1-5][AB])?(?: ?LH)?$`),
   // H7, k6, H7/k6, 25 H7/g6; a size goes with grade 5 and up, so that "5 m2" stays an area
   new RegExp(`^${deviation}(?:[0-9]|1[0-8])(?: ?\\/ ?${deviation}(?:[0-9]|1[0-8]))?$`),
-  new RegExp(`^\\d{1,4}(?:\\.\\d{1,3})? ?${deviation}(?:[5-9]|1[0-8])(?: ?\\/ ?${deviation}(?:[5-9]|1[0-8]))?$`),
+  new RegExp(
+    `^\\d{1,4}(?:\\.\\d{1,3})? ?${deviation}(?:[5-9]|1[0-8])(?: ?\\/ ?${deviation}(?:[5-9]|1[0-8]))?$`,
+  ),
   // LN 2, RC 4 and the thread classes 2A, 3B, 6H
   /^(?:RC|LC|LT|LN|FN) ?\d{1,2}$/,
   /^(?:[1-5][AB]|[3-9][GH]|[3-9][g-h][3-9][g-h])$/,
 ];
 
-export const isDesignation = (line: string): boolean => line.length <= 30 && shapes.some((shape) => shape.test(line));
+export const isDesignation = (line: string): boolean =>
+  line.length <= 30 && shapes.some((shape) => shape.test(line));

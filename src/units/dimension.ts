@@ -68,7 +68,8 @@ export const powerDimension = (d: Dimension, exponent: number): Dimension =>
 // Exponents such as a third and two thirds, added, miss a whole number by a rounding.
 const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
 
-export const sameDimension = (a: Dimension, b: Dimension): boolean => axes.every((axis) => near(a[axis], b[axis]));
+export const sameDimension = (a: Dimension, b: Dimension): boolean =>
+  axes.every((axis) => near(a[axis], b[axis]));
 
 /** "force", "area" where the dimension has a name, else "length^2/temperature" or "mass/(length time)". */
 export function dimensionWords(d: Dimension): string {

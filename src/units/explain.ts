@@ -2,7 +2,7 @@
 import { isProblem } from "../problem.ts";
 import { convertTo } from "./convert.ts";
 import { inGroups } from "./decimal.ts";
-import { dimensions, type Dimension, sameDimension } from "./dimension.ts";
+import { type Dimension, dimensions, sameDimension } from "./dimension.ts";
 import { kinds } from "./kind.ts";
 import { exactDecimal, type Rational, toDecimal } from "./rational.ts";
 import type { Quantity } from "./typed.ts";

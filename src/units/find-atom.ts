@@ -83,7 +83,8 @@ export function measureOf(of: Found): Measure {
   const known = measures.get(of.text);
   if (known) return known;
   const atom = atomOf(of);
-  const inner = atom.of === undefined ? { factor: one, dimension: atom.base ?? dimensionless } : defined(atom.of);
+  const inner =
+    atom.of === undefined ? { factor: one, dimension: atom.base ?? dimensionless } : defined(atom.of);
   const times = fromDecimal(atom.times ?? "1") ?? one;
   const scale = fromDecimal(prefixes[of.prefix] ?? "1") ?? one;
   const factor = multiply(multiply(inner.factor, scale), multiply(times, rational(1, 1, atom.pi ?? 0)));

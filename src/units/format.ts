@@ -19,7 +19,8 @@ const thinSpace = "\u2009";
 /** "142.9", "0.3048", "1.170e-5": plain digits between 1e-4 and 1e9. A number that is not finite is "no answer". */
 export function roundDecimal(value: number, how: Rounding = {}): string {
   if (!Number.isFinite(value)) return "no answer";
-  const plain = how.decimals === undefined ? toSignificant(value, how.significant ?? 4) : toDecimals(value, how.decimals);
+  const plain =
+    how.decimals === undefined ? toSignificant(value, how.significant ?? 4) : toDecimals(value, how.decimals);
   const grouped = how.groups ? inGroups(plain, thinSpace) : plain;
   return how.comma ? grouped.replace(".", ",") : grouped;
 }
@@ -32,7 +33,10 @@ function toDecimals(value: number, decimals: number): string {
   const typed = digitsOf(value);
   const rounded = roundDigits(typed, typed.exponent + 1 + decimals);
   const places = Math.max(rounded.exponent, 0) + 1 + decimals;
-  const text = layOut({ ...rounded, digits: rounded.digits.padEnd(rounded.exponent + 1 + decimals, "0") }, true);
+  const text = layOut(
+    { ...rounded, digits: rounded.digits.padEnd(rounded.exponent + 1 + decimals, "0") },
+    true,
+  );
   // 0.00 from a value far below the last place carries too many zeros.
   return text.replace(/^-?0\.0+$/, (zeros) => zeros.replace("-", "").slice(0, places + 1));
 }

@@ -57,7 +57,13 @@ export const kinds: Readonly<Record<Kind, KindInfo>> = {
   length: row("length", dimensions.length, "m", "mm", "in", "um", "thou"),
   area: row("area", dimensions.area, "m2", "mm2", "in2"),
   volume: row("volume", dimensions.volume, "m3", "mm3", "in3", "L"),
-  "second moment of area": row("second moment of area", dimensions["second moment of area"], "m4", "mm4", "in4"),
+  "second moment of area": row(
+    "second moment of area",
+    dimensions["second moment of area"],
+    "m4",
+    "mm4",
+    "in4",
+  ),
   mass: row("mass", dimensions.mass, "kg", "kg", "lb"),
   force: row("force", dimensions.force, "N", "kN", "N", "lbf", "kgf"),
   torque: row("torque", dimensions.torque, "N.m", "N.m", "lbf.ft", "lbf.in", "kgf.m"),
@@ -80,7 +86,14 @@ export const kinds: Readonly<Record<Kind, KindInfo>> = {
   "moment per length": row("moment per length", dimensions.force, "N.m/m", "N.m/m", "lbf.in/in"),
   "specific force": row("specific force", dimensions.acceleration, "N/kg", "N/kg", "lbf/lb"),
   "surface mass": row("surface mass", dimensions["surface mass"], "kg/m2", "kg/m2", "lb/ft2"),
-  "torsional stiffness": row("torsional stiffness", dimensions.torque, "N.m/rad", "N.m/rad", "N.m/deg", "lbf.ft/deg"),
+  "torsional stiffness": row(
+    "torsional stiffness",
+    dimensions.torque,
+    "N.m/rad",
+    "N.m/rad",
+    "N.m/deg",
+    "lbf.ft/deg",
+  ),
 };
 
 /** Every kind with this dimension, the usual one first. */

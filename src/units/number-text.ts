@@ -31,8 +31,13 @@ function match(pattern: RegExp, text: string, at: number): RegExpExecArray | nul
   return pattern.exec(text);
 }
 
-const failed = (fields: { code: string; got: string; must: string; why?: string; suggestions?: readonly string[] }): Problem =>
-  problem({ what: "number", ...fields });
+const failed = (fields: {
+  code: string;
+  got: string;
+  must: string;
+  why?: string;
+  suggestions?: readonly string[];
+}): Problem => problem({ what: "number", ...fields });
 
 /** A number at `from`, or undefined where none begins. */
 export function readNumber(text: string, from: number): NumberText | Problem | undefined {
@@ -42,7 +47,8 @@ export function readNumber(text: string, from: number): NumberText | Problem | u
   if (whole.digits === "" && !(text[at] === "." && /\d/.test(text[at + 1] ?? ""))) return undefined;
   const minus = sign === "-" ? "-" : "";
   if (text[whole.end] === ",") return readComma(text, minus, whole);
-  if (text[whole.end] === "." && /\d/.test(text[whole.end + 1] ?? "")) return readDecimals(text, minus, whole, false);
+  if (text[whole.end] === "." && /\d/.test(text[whole.end + 1] ?? ""))
+    return readDecimals(text, minus, whole, false);
   return readFraction(text, minus, whole) ?? finish(text, { minus, ...whole, decimals: "" });
 }
 
@@ -58,8 +64,8 @@ function readWhole(text: string, at: number): Run {
   let digits = match(digitsHere, text, at)?.[0] ?? "";
   let end = at + digits.length;
   let note = false;
-  const canBeGrouped = digits !== "" && digits.length <= 3;
-  while (canBeGrouped) {
+  if (digits === "" || digits.length > 3) return { digits, end, note };
+  for (;;) {
     const space = text[end];
     if (space !== " " && space !== thin) break;
     const group = match(digitsHere, text, end + 1)?.[0] ?? "";
@@ -127,7 +133,10 @@ function readFraction(text: string, minus: string, whole: Run): NumberText | Pro
       got: `"${minus}${whole.digits}${part}"`,
       must: "be a mixed number without spaces around the hyphen, or one value",
       why: "it can be a mixed number or a subtraction",
-      suggestions: [`${minus}${whole.digits}-${top}/${bottom}`, ...(apart && minus === "" ? [`${apart.n}/${apart.d}`] : [])],
+      suggestions: [
+        `${minus}${whole.digits}-${top}/${bottom}`,
+        ...(apart && minus === "" ? [`${apart.n}/${apart.d}`] : []),
+      ],
     });
   }
   const mixed = whole.note ? null : match(mixedHere, text, whole.end);
@@ -138,7 +147,11 @@ function readFraction(text: string, minus: string, whole: Run): NumberText | Pro
   const plain = `${minus}${mixed ? `${whole.digits}-` : ""}${top}/${bottom}`;
   if (!size) return failed({ code: "number-zero-divisor", got: `"${plain}"`, must: "not divide by zero" });
   if (mixed && BigInt(top) >= BigInt(bottom))
-    return failed({ code: "number-mixed-too-large", got: `"${plain}"`, must: "have a fraction below 1 after the whole number" });
+    return failed({
+      code: "number-mixed-too-large",
+      got: `"${plain}"`,
+      must: "have a fraction below 1 after the whole number",
+    });
   const value = minus === "-" ? negate(size) : size;
   return { value, end: whole.end + fraction[0].length, plain, note: mixed !== null, decimal: false };
 }
@@ -164,7 +177,10 @@ function finish(text: string, { minus, digits, decimals, end, note }: Parts): Nu
   const value = fromDecimal(plain);
   if (!value || outOfRange(value))
     return failed({ code: "number-out-of-range", got: plain, must: "lie between 1e-300 and 1e300" });
-  const last = multiply(power(rational(10), -decimals.length), power(rational(10), Number.parseInt(shift, 10)));
+  const last = multiply(
+    power(rational(10), -decimals.length),
+    power(rational(10), Number.parseInt(shift, 10)),
+  );
   const standard = bracket?.[1] === undefined ? undefined : multiply(rational(BigInt(bracket[1])), last);
   return {
     value,

@@ -2,8 +2,8 @@
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords } from "./dimension.ts";
 import { type Kind, kinds, kindsAgree } from "./kind.ts";
-import { combine, type LineReading, readTerms, type Term } from "./terms.ts";
 import { divide, exactDecimal, type Rational, subtract, toDecimal } from "./rational.ts";
+import { combine, type LineReading, readTerms, type Term } from "./terms.ts";
 import { inSi, quantityOf } from "./typed.ts";
 import { readUnit, type Unit, unit } from "./unit.ts";
 import { wouldMean } from "./would-mean.ts";
@@ -12,7 +12,10 @@ export function readLine(line: string, expected: Kind | undefined): LineReading 
   const terms = readTerms(line);
   if (isProblem(terms)) return terms;
   const [only] = terms;
-  const reading = terms.length === 1 && only?.unitText === "" ? readBare(line, only, expected) : combine(line, terms, expected);
+  const reading =
+    terms.length === 1 && only?.unitText === ""
+      ? readBare(line, only, expected)
+      : combine(line, terms, expected);
   return isProblem(reading) ? reading : (outOfReach(line, reading, expected) ?? reading);
 }
 
@@ -22,27 +25,50 @@ function readBare(line: string, term: Term, expected: Kind | undefined): LineRea
   const plain = readUnit("1", expected);
   if (expected !== undefined && kindsAgree(expected, "ratio") && !isProblem(plain)) {
     const level = ask === undefined ? (note ? "note" : "accept") : "warn";
-    return { value, unit: plain, level, ...(ask === undefined ? {} : { ask }), ...(standard ? { standard } : {}) };
+    return {
+      value,
+      unit: plain,
+      level,
+      ...(ask === undefined ? {} : { ask }),
+      ...(standard ? { standard } : {}),
+    };
   }
-  const meanings = wouldMean(line, expected && [expected]);
-  const units = expected ? kinds[expected].usual : meanings.map((meaning) => meaning.unit);
+  const meanings = wouldMean(line, [expected ?? "torque"]);
+  const units = expected
+    ? kinds[expected].usual
+    : [...kinds.torque.usual, "mm", "in", "kN", "lbf", "MPa", "psi", "degC", "degF"];
   return problem({
     code: "no-unit",
     what: expected ?? "quantity",
     got: `${line} without a unit`,
     must: "have a unit",
-    why: meanings.length > 0 ? `it would mean ${meanings.map((meaning) => meaning.text).join("; ")}` : undefined,
+    why:
+      meanings.length > 0 ? `it would mean ${meanings.map((meaning) => meaning.text).join(", ")}` : undefined,
     hint: `type ${line} ${units[0] ?? "and a unit"}`,
-    suggestions: units.map((name) => `${line} ${name}`),
+    suggestions: units.map((name) => (name === "1" ? line : `${line} ${name}`)),
   });
 }
 
-function outOfReach(line: string, { value, unit: { unit: u } }: LineReading, expected: Kind | undefined): Problem | undefined {
+function outOfReach(
+  line: string,
+  { value, unit: { unit: u } }: LineReading,
+  expected: Kind | undefined,
+): Problem | undefined {
   const q = quantityOf(line, value, u, expected);
   if (!Number.isFinite(q.value) || !Number.isFinite(q.si) || (q.si === 0 && q.exact.n !== 0n))
-    return problem({ code: "number-out-of-range", what: q.kind ?? "quantity", got: line, must: "lie between 1e-300 and 1e300" });
+    return problem({
+      code: "number-out-of-range",
+      what: q.kind ?? "quantity",
+      got: line,
+      must: "lie between 1e-300 and 1e300",
+    });
   if (q.kind === "temperature" && q.exact.n < 0n)
-    return problem({ code: "below-absolute-zero", what: "temperature", got: line, must: "not lie below absolute zero" });
+    return problem({
+      code: "below-absolute-zero",
+      what: "temperature",
+      got: line,
+      must: "not lie below absolute zero",
+    });
   return undefined;
 }
 

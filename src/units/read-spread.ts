@@ -1,7 +1,18 @@
 // The pieces of a spread, each read as a value of the field's kind; a half-width of a temperature is a difference.
 import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Kind } from "./kind.ts";
-import { add, compare, divide, fromDecimal, multiply, negate, one, rational, type Rational } from "./rational.ts";
+import {
+  add,
+  compare,
+  divide,
+  fromDecimal,
+  multiply,
+  negate,
+  one,
+  type Rational,
+  rational,
+  subtract,
+} from "./rational.ts";
 import { readLine, valueWords } from "./read-line.ts";
 import type { SpreadParts } from "./spread-text.ts";
 import type { LineReading } from "./terms.ts";
@@ -13,11 +24,17 @@ export interface SpreadReading {
   readonly reading: LineReading;
   readonly spread: TypedSpread;
   readonly words: string;
+  /** The spread as it can be typed after the value. */
+  readonly typed: string;
 }
 
 type Side = { readonly value: Rational; readonly unit: Unit; readonly level: Level; readonly ask?: string };
 
-export function readSpread(line: string, parts: SpreadParts, expected: Kind | undefined): SpreadReading | Problem {
+export function readSpread(
+  line: string,
+  parts: SpreadParts,
+  expected: Kind | undefined,
+): SpreadReading | Problem {
   if (parts.form === "limits") return readLimits(line, parts.lower, parts.upper, expected);
   const reading = readLine(parts.value, expected);
   if (isProblem(reading)) return reading;
@@ -35,16 +52,23 @@ export function readSpread(line: string, parts: SpreadParts, expected: Kind | un
 }
 
 /** The spread that digits in brackets carry: 12.0005(5) mm. */
-export function bracketSpread(reading: LineReading, standard: Rational, expected: Kind | undefined): SpreadReading | Problem {
+export function bracketSpread(
+  reading: LineReading,
+  standard: Rational,
+  expected: Kind | undefined,
+): SpreadReading | Problem {
   const kind = expected ?? reading.unit.unit.kinds[0];
   const u = differenceUnit(reading.unit.unit, kind);
-  return isProblem(u) ? u : withHalf(reading, { value: standard, unit: u, level: "accept" }, kind, "standard");
+  return isProblem(u)
+    ? u
+    : withHalf(reading, { value: standard, unit: u, level: "accept" }, kind, "standard");
 }
 
 const bad = (line: string, must: string): Problem =>
   problem({ code: "spread-not-readable", what: "spread", got: `"${line}"`, must: `have ${must}` });
 
-const differenceKind = (kind: Kind | undefined): Kind | undefined => (kind === "temperature" ? "temperature difference" : kind);
+const differenceKind = (kind: Kind | undefined): Kind | undefined =>
+  kind === "temperature" ? "temperature difference" : kind;
 
 const differenceUnit = (u: Unit, kind: Kind | undefined): Unit | Problem =>
   u.offset || kind === "temperature" ? unit(u.text, "temperature difference") : u;
@@ -59,7 +83,12 @@ function readHalf(line: string, reading: LineReading, text: string, kind: Kind |
     const share = readLine(`${percent} %`, "ratio");
     if (isProblem(share)) return share;
     const size = multiply(multiply(share.value, rational(1, 100)), reading.value);
-    return { ...share, value: size.n < 0n ? negate(size) : size, unit: own, level: kind === "ratio" ? "note" : share.level };
+    return {
+      ...share,
+      value: size.n < 0n ? negate(size) : size,
+      unit: own,
+      level: kind === "ratio" ? "note" : share.level,
+    };
   }
   const half = readLine(text, differenceKind(kind));
   if (isProblem(half)) return half;
@@ -67,27 +96,37 @@ function readHalf(line: string, reading: LineReading, text: string, kind: Kind |
   return { ...half, unit: half.unit.unit };
 }
 
-function withHalf(reading: LineReading, half: Side, kind: Kind | undefined, form: "plusMinus" | "standard"): SpreadReading {
+function withHalf(
+  reading: LineReading,
+  half: Side,
+  kind: Kind | undefined,
+  form: "plusMinus" | "standard",
+): SpreadReading {
   const words = valueWords(half.value, half.unit);
   const width = quantityOf(words, half.value, half.unit, differenceKind(kind));
   return {
     reading: worse(reading, half),
     spread: form === "plusMinus" ? { form, halfWidth: width } : { form, u: width },
     words: form === "plusMinus" ? ` ± ${words}` : `, standard uncertainty ${words}`,
+    typed: form === "plusMinus" ? ` ± ${words}` : `, u = ${words}`,
   };
 }
 
 const order: readonly Level[] = ["accept", "note", "warn"];
 
-function worse(reading: LineReading, ...sides: readonly Pick<Side, "level" | "ask">[]): LineReading {
-  return sides.reduce<LineReading>((sum, side) => {
-    const level = order.indexOf(side.level) > order.indexOf(sum.level) ? side.level : sum.level;
-    const ask = sum.ask ?? side.ask;
-    return { ...sum, level, ...(ask === undefined ? {} : { ask }) };
-  }, reading);
+function worse(reading: LineReading, side: Pick<Side, "level" | "ask">): LineReading {
+  const level = order.indexOf(side.level) > order.indexOf(reading.level) ? side.level : reading.level;
+  const ask = reading.ask ?? side.ask;
+  return { ...reading, level, ...(ask === undefined ? {} : { ask }) };
 }
 
-function readDeviations(line: string, reading: LineReading, upper: string, lower: string, kind: Kind | undefined): SpreadReading | Problem {
+function readDeviations(
+  line: string,
+  reading: LineReading,
+  upper: string,
+  lower: string,
+  kind: Kind | undefined,
+): SpreadReading | Problem {
   const sides: Rational[] = [];
   let whole = reading;
   for (const text of [lower, upper]) {
@@ -100,22 +139,41 @@ function readDeviations(line: string, reading: LineReading, upper: string, lower
   return between(line, whole, sides, kind);
 }
 
-function readLimits(line: string, lower: string, upper: string, expected: Kind | undefined): SpreadReading | Problem {
+function readLimits(
+  line: string,
+  lower: string,
+  upper: string,
+  expected: Kind | undefined,
+): SpreadReading | Problem {
   const [low, high] = [readLine(lower, expected), readLine(upper, expected)];
   if (isProblem(low)) return low;
   if (isProblem(high)) return high;
   if (low.unit.unit.text !== high.unit.unit.text) return bad(line, "both limits in one unit");
   const middle = divide(add(low.value, high.value), rational(2));
-  const noted = worse(low, high, { level: "note" });
-  return between(line, { ...noted, value: middle }, [low.value, high.value], expected ?? low.unit.unit.kinds[0]);
+  const noted = worse(worse(low, high), { level: "note" });
+  return between(
+    line,
+    { ...noted, value: middle },
+    [low.value, high.value],
+    expected ?? low.unit.unit.kinds[0],
+  );
 }
 
-function between(line: string, reading: LineReading, ends: readonly Rational[], kind: Kind | undefined): SpreadReading | Problem {
+function between(
+  line: string,
+  reading: LineReading,
+  ends: readonly Rational[],
+  kind: Kind | undefined,
+): SpreadReading | Problem {
   const [low, high] = [...ends].sort(compare);
   if (!low || !high) return bad(line, "two limits");
   const u = reading.unit.unit;
   const end = (value: Rational) => quantityOf(valueWords(value, u), value, u, kind);
   const words = `, limits ${valueWords(low, u)} to ${valueWords(high, u)}`;
-  return { reading, spread: { form: "limits", lower: end(low), upper: end(high) }, words };
+  const away = (value: Rational): string => {
+    const text = valueWords(subtract(value, reading.value), { ...u, text: "1" });
+    return text.startsWith("-") || text === "0" ? text : `+${text}`;
+  };
+  const typed = ` ${away(high)}/${away(low)}${u.text === "1" ? "" : ` ${u.text}`}`;
+  return { reading, spread: { form: "limits", lower: end(low), upper: end(high) }, words, typed };
 }
-

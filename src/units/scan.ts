@@ -4,7 +4,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { clean } from "./clean.ts";
 import { isDesignation } from "./designation.ts";
 import { type Kind, kinds } from "./kind.ts";
-import { readLine, readingWords, valueWords } from "./read-line.ts";
+import { readingWords, readLine, valueWords } from "./read-line.ts";
 import { bracketSpread, readSpread, type SpreadReading } from "./read-spread.ts";
 import { spreadParts } from "./spread-text.ts";
 import type { LineReading } from "./terms.ts";
@@ -30,7 +30,7 @@ export function scan(text: string, expected?: Kind): Scan {
   const reading = text.length > longest ? tooLong(text) : readText(text, expected);
   if (reading === "designation") return { text, outcome: "designation" };
   if (isProblem(reading)) return { text, outcome: "refuse", problem: reading };
-  const { reading: value, spread, words } = reading;
+  const { reading: value, spread, words, typed } = reading;
   const readAs = readingWords(value, expected) + words;
   return {
     text,
@@ -38,7 +38,7 @@ export function scan(text: string, expected?: Kind): Scan {
     quantity: quantityOf(text, value.value, value.unit.unit, expected),
     readAs,
     ...(spread ? { spread } : {}),
-    ...(value.level === "warn" ? { problem: question(text, value, readAs, expected) } : {}),
+    ...(value.level === "warn" ? { problem: question(text, value, readAs, typed) } : {}),
   };
 }
 
@@ -49,23 +49,31 @@ function readText(text: string, expected: Kind | undefined): Reading | Problem |
   if (line === "") return missing(expected);
   if (isDesignation(line)) return "designation";
   const parts = spreadParts(line);
-  if (parts === "twice") return problem({ code: "spread-twice", what: "spread", got: `"${text}"`, must: "have one ± only" });
+  if (parts === "odd")
+    return problem({
+      code: "spread-not-readable",
+      what: "spread",
+      got: `"${text}"`,
+      must: "have one ± between two values",
+    });
   if (parts) return readSpread(line, parts, expected);
   const reading = readLine(line, expected);
   if (isProblem(reading)) return reading;
-  return reading.standard ? bracketSpread(reading, reading.standard, expected) : { reading, words: "" };
+  return reading.standard
+    ? bracketSpread(reading, reading.standard, expected)
+    : { reading, words: "", typed: "" };
 }
 
-function question(text: string, reading: LineReading, readAs: string, expected: Kind | undefined): Problem {
+function question(text: string, reading: LineReading, readAs: string, typed: string): Problem {
   const { unit, shownIn } = reading.unit;
   return problem({
     code: "confirm-reading",
-    what: expected ?? unit.kinds[0] ?? "quantity",
+    what: unit.kinds[0] ?? "quantity",
     got: `"${text}"`,
     must: "be confirmed once",
     why: reading.ask,
     hint: `read as ${readAs}`,
-    suggestions: [valueWords(reading.value, unit, shownIn)],
+    suggestions: [valueWords(reading.value, unit, shownIn) + typed],
   });
 }
 
@@ -79,4 +87,9 @@ const missing = (expected: Kind | undefined): Problem =>
   });
 
 const tooLong = (text: string): Problem =>
-  problem({ code: "too-long", what: "quantity", got: `${text.length} characters`, must: `be at most ${longest} characters` });
+  problem({
+    code: "too-long",
+    what: "quantity",
+    got: `${text.length} characters`,
+    must: `be at most ${longest} characters`,
+  });

@@ -127,8 +127,14 @@ export const phrases: readonly (readonly [RegExp, string])[] = [
   [/\b(?:ounces?|oz)[- ]force\b/gi, "ozf"],
   [/\b(?:kilograms?|kg)[- ]force\b/gi, "kgf"],
   [/\bgrams?[- ]force\b/gi, "gf"],
-  [/\bsq(?:uare|\.)? ?(inch|inches|in|foot|feet|ft|metres?|meters?|millimetres?|millimeters?|centimetres?|centimeters?|mm|cm|m)\b\.?/gi, "$1^2"],
-  [/\bcu(?:bic|\.)? ?(inch|inches|in|foot|feet|ft|metres?|meters?|millimetres?|millimeters?|centimetres?|centimeters?|mm|cm|m)\b\.?/gi, "$1^3"],
+  [
+    /\bsq(?:uare|\.)? ?(inch|inches|in|foot|feet|ft|metres?|meters?|millimetres?|millimeters?|centimetres?|centimeters?|mm|cm|m)\b\.?/gi,
+    "$1^2",
+  ],
+  [
+    /\bcu(?:bic|\.)? ?(inch|inches|in|foot|feet|ft|metres?|meters?|millimetres?|millimeters?|centimetres?|centimeters?|mm|cm|m)\b\.?/gi,
+    "$1^3",
+  ],
   [/ ?\bper\b ?/gi, "/"],
 ];
 

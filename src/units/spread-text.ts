@@ -11,8 +11,8 @@ export type SpreadParts =
 const sign = /±|\+\/-|\+-/;
 const endsWithoutUnit = (part: string): boolean => unitAfter(part) === "";
 
-/** Undefined where the line has no spread; "twice" where it has more than one sign. */
-export function spreadParts(line: string): SpreadParts | "twice" | undefined {
+/** Undefined where the line has no spread; "odd" where the sign does not stand between two values. */
+export function spreadParts(line: string): SpreadParts | "odd" | undefined {
   return stated(line) ?? plusMinus(line) ?? deviations(line) ?? limits(line);
 }
 
@@ -25,23 +25,26 @@ function stated(line: string): SpreadParts | undefined {
   return { form: "stated", value, half, k: k ?? "1" };
 }
 
-function plusMinus(line: string): SpreadParts | "twice" | undefined {
+function plusMinus(line: string): SpreadParts | "odd" | undefined {
   const bracket = /^\(([^()]+)\) ?(.+)$/.exec(line);
   const inner = bracket?.[1] ?? line;
   const parts = inner.split(sign).map((part) => part.trim());
   if (parts.length < 2) return undefined;
   const [left = "", right = ""] = parts;
-  if (parts.length > 2) return "twice";
-  if (bracket?.[2]) return { form: "plusMinus", value: `${left} ${bracket[2]}`, half: `${right} ${bracket[2]}`, note: false };
+  if (parts.length > 2 || left === "" || right === "") return "odd";
+  if (bracket?.[2])
+    return { form: "plusMinus", value: `${left} ${bracket[2]}`, half: `${right} ${bracket[2]}`, note: false };
   const [bareLeft, bareRight] = [endsWithoutUnit(left), endsWithoutUnit(right)];
-  if (right.endsWith("%") || bareLeft === bareRight) return { form: "plusMinus", value: left, half: right, note: false };
+  if (right.endsWith("%") || bareLeft === bareRight)
+    return { form: "plusMinus", value: left, half: right, note: false };
   return bareLeft
     ? { form: "plusMinus", value: `${left} ${unitAfter(right)}`, half: right, note: true }
     : { form: "plusMinus", value: left, half: `${right} ${unitAfter(left)}`, note: true };
 }
 
 /** "mm" of "0.1 mm": what follows the last digit that no letter stands before. */
-const unitAfter = (part: string): string => /^[+-]?[\d.,/ \u2009-]*(?:[eE][+-]?\d+)?(?:\(\d+\))?(.*)$/.exec(part)?.[1]?.trim() ?? "";
+const unitAfter = (part: string): string =>
+  /^[+-]?[\d.,/ \u2009-]*(?:[eE][+-]?\d+)?(?:\(\d+\))?(.*)$/.exec(part)?.[1]?.trim() ?? "";
 
 function deviations(line: string): SpreadParts | undefined {
   // 12 +0.018/0 mm, 12 -0.006/-0.017 mm, 12 0/-0.018 mm, 12 mm +0.018/-0.005 mm, 12 +0.018 -0.005 mm
@@ -50,7 +53,12 @@ function deviations(line: string): SpreadParts | undefined {
   const [, value = "", first = "", second = "", after = ""] = match;
   const signed = (text: string): boolean => /^[+-]/.test(text);
   const nought = (text: string): boolean => /^0?[.,]?0*$/.test(text);
-  if (!(signed(first) || nought(first)) || !(signed(second) || nought(second)) || !(signed(first) || signed(second))) return undefined;
+  if (
+    !(signed(first) || nought(first)) ||
+    !(signed(second) || nought(second)) ||
+    !(signed(first) || signed(second))
+  )
+    return undefined;
   const unit = after === "" ? unitAfter(value) : after;
   const base = unitAfter(value) === "" ? `${value} ${unit}` : value;
   return { form: "deviations", value: base, upper: `${first} ${unit}`, lower: `${second} ${unit}` };

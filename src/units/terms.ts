@@ -1,9 +1,9 @@
 // One value, or a sum of like values: "3 ft 6 in", 5'-6 1/2", 30°22'8", "18 ft-lb + 6 in-lb".
-import { isProblem, Problem, problem } from "../problem.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 import { findAtom } from "./find-atom.ts";
 import type { Kind } from "./kind.ts";
 import { type NumberText, readNumber } from "./number-text.ts";
-import { add, compare, divide, multiply, negate, type Rational } from "./rational.ts";
+import { add, compare, divide, multiply, negate, type Rational, terminates } from "./rational.ts";
 import { commonKind } from "./typed.ts";
 import { type Level, readUnit, type UnitReading } from "./unit.ts";
 
@@ -24,7 +24,9 @@ const unexpected = (line: string, at: number): Problem => {
     what: "quantity",
     got: `"${line}"`,
     must: "be a number and a unit, such as 500 N.m, or a sum with +",
-    why: minus ? "a difference is not worked out here" : `"${line.slice(at, at + 12)}" cannot stand where it does`,
+    why: minus
+      ? "a difference is not worked out here"
+      : `"${line.slice(at, at + 12)}" cannot stand where it does`,
   });
 };
 
@@ -56,7 +58,7 @@ export function readTerms(line: string): readonly Term[] | Problem {
 /** A number's suggestions, put back into the line that was typed. */
 function inLine(p: Problem, line: string): Problem {
   const typed = (p.got ?? "").replace(/^"|"$/g, "");
-  return new Problem({ ...p, suggestions: p.suggestions.map((text) => line.replace(typed, () => text)) });
+  return reworded(p, p.got, (text) => line.replace(typed, () => text));
 }
 
 function skipBlanks(line: string, from: number): number {
@@ -83,7 +85,10 @@ function isExponent(line: string, at: number): boolean {
   if (before === "*" && line[at - 2] === "*") return true;
   if (before !== "-") return false;
   // K^-1, and K-1 where nothing but the unit follows
-  return line[at - 2] === "^" || (/[A-Za-z]/.test(line[at - 2] ?? "") && /^\d(?:$|[/)])/.test(line.slice(at, at + 2)));
+  return (
+    line[at - 2] === "^" ||
+    (/[A-Za-z]/.test(line[at - 2] ?? "") && /^\d(?:$|[/)])/.test(line.slice(at, at + 2)))
+  );
 }
 
 /** The number begins with its point or its sign; a hyphen between blanks is left to be refused. */
@@ -91,7 +96,8 @@ function startsAt(line: string, digit: number, from: number): number {
   let at = digit;
   if (line[at - 1] === "." && /[ +-]/.test(line[at - 2] ?? "")) at -= 1;
   if (line[at - 1] === "-") at -= 1;
-  else if (/^ +$/.test(line.slice(at - 1, at)) && line.slice(from, at).trimEnd().endsWith("-")) at = line.lastIndexOf("-", at);
+  else if (/^ +$/.test(line.slice(at - 1, at)) && line.slice(from, at).trimEnd().endsWith("-"))
+    at = line.lastIndexOf("-", at);
   return Math.max(at, from);
 }
 
@@ -106,8 +112,13 @@ export interface LineReading {
 
 const degree = (unitText: string): boolean => findAtom(unitText)?.name === "deg";
 
-export function combine(line: string, terms: readonly Term[], expected: Kind | undefined): LineReading | Problem {
-  const inAngle = expected === "angle" || (expected === undefined && terms.some((term) => degree(term.unitText)));
+export function combine(
+  line: string,
+  terms: readonly Term[],
+  expected: Kind | undefined,
+): LineReading | Problem {
+  const inAngle =
+    expected === "angle" || (expected === undefined && terms.some((term) => degree(term.unitText)));
   const context = inAngle ? "angle" : expected;
   const readings: UnitReading[] = [];
   for (const term of terms) {
@@ -121,12 +132,15 @@ export function combine(line: string, terms: readonly Term[], expected: Kind | u
   if (!first || !only) return partWithoutUnit(line);
   const value = terms.length === 1 ? only.number.value : sum(line, terms, readings);
   if (isProblem(value)) return value;
-  const ask = terms.find((term) => term.number.ask)?.number.ask ?? readings.find((reading) => reading.ask)?.ask;
-  const noted = terms.some((term) => term.number.note) || readings.some((reading) => reading.level === "note");
+  const shown = inShorterUnit(value, terms, readings);
+  const ask =
+    terms.find((term) => term.number.ask)?.number.ask ?? readings.find((reading) => reading.ask)?.ask;
+  const noted =
+    terms.some((term) => term.number.note) || readings.some((reading) => reading.level === "note");
   const standard = terms.length === 1 ? only.number.standard : undefined;
   return {
-    value,
-    unit: first,
+    value: shown?.value ?? value,
+    unit: shown?.unit ?? first,
     level: ask === undefined ? (noted ? "note" : "accept") : "warn",
     ...(ask === undefined ? {} : { ask }),
     ...(standard ? { standard } : {}),
@@ -137,12 +151,24 @@ const primes = (unitText: string, inAngle: boolean): string =>
   unitText === "'" ? (inAngle ? "arcmin" : "ft") : unitText === '"' ? (inAngle ? "arcsec" : "in") : unitText;
 
 const partWithoutUnit = (line: string): Problem =>
-  problem({ code: "part-without-unit", what: "quantity", got: `"${line}"`, must: "have a unit after each number" });
+  problem({
+    code: "part-without-unit",
+    what: "quantity",
+    got: `"${line}"`,
+    must: "have a unit after each number",
+  });
 
 function unitInLine(p: Problem, line: string, term: Term): Problem {
   const gap = term.unitStart === term.number.end ? " " : "";
   const put = (text: string): string => line.slice(0, term.unitStart) + gap + text + line.slice(term.unitEnd);
-  return new Problem({ ...p, suggestions: p.suggestions.map(put) });
+  const got = p.got?.replace(term.unitText, () => line);
+  return reworded(p, got, put);
+}
+
+/** The same problem about the whole line: its suggestions become texts that can be typed. */
+function reworded(p: Problem, got: string | undefined, whole: (suggestion: string) => string): Problem {
+  const { code, what, must, why, hint } = p;
+  return problem({ code, what, got, must, why, hint, suggestions: p.suggestions.map(whole) });
 }
 
 function sum(line: string, terms: readonly Term[], readings: readonly UnitReading[]): Rational | Problem {
@@ -158,13 +184,26 @@ function sum(line: string, terms: readonly Term[], readings: readonly UnitReadin
     if (unit.offset) return refuse("temperature readings cannot be added");
     if (commonKind(first.unit.kinds, unit.kinds) === undefined && unit.text !== first.unit.text)
       return refuse(`${first.unit.text} and ${unit.text} are not of one kind`);
-    if (term.joined === "next" && !followsOn(readings[place - 1], reading)) return refuse("put + between the parts");
+    if (term.joined === "next" && !followsOn(readings[place - 1], reading))
+      return refuse("put + between the parts");
     const size = multiply(term.number.value, unit.factor);
     if (term.joined !== "next") minus = size.n < 0n;
     const signed = term.joined === "next" && minus ? negate(size) : size;
     total = total ? add(total, signed) : signed;
   }
   return total ? divide(total, first.unit.factor) : refuse("there is nothing to add");
+}
+
+/** 5'-6 1/2" is 66.5 in, not 5.541666… ft; 3 ft 6 in stays 3.5 ft. */
+function inShorterUnit(
+  value: Rational,
+  terms: readonly Term[],
+  readings: readonly UnitReading[],
+): { readonly value: Rational; readonly unit: UnitReading } | undefined {
+  const [first, last] = [readings[0], readings.at(-1)];
+  if (terms.at(-1)?.joined !== "next" || !first || !last || terminates(value)) return undefined;
+  const other = divide(multiply(value, first.unit.factor), last.unit.factor);
+  return terminates(other) && first.unit.text !== "deg" ? { value: other, unit: last } : undefined;
 }
 
 const families: readonly (readonly string[])[] = [
@@ -180,5 +219,8 @@ const families: readonly (readonly string[])[] = [
 function followsOn(before: UnitReading | undefined, after: UnitReading): boolean {
   if (!before) return false;
   const [larger, smaller] = [before.unit.text, after.unit.text];
-  return compare(before.unit.factor, after.unit.factor) > 0 && families.some((f) => f.includes(larger) && f.includes(smaller));
+  return (
+    compare(before.unit.factor, after.unit.factor) > 0 &&
+    families.some((f) => f.includes(larger) && f.includes(smaller))
+  );
 }

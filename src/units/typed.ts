@@ -1,5 +1,5 @@
 // A value as it was typed, with its unit, its kind and its exact SI value. Shared by scan.ts and quantity.ts.
-import { kindsAgree, type Kind } from "./kind.ts";
+import { type Kind, kindsAgree } from "./kind.ts";
 import { add, multiply, type Rational, toNumber } from "./rational.ts";
 import type { Unit } from "./unit.ts";
 

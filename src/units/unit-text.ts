@@ -80,7 +80,8 @@ class UnitReader {
 
   read(): Parsed | Problem {
     this.terms(1);
-    if (!this.problem && this.at < this.list.length) this.fail(`"${this.list[this.at]?.text}" stands where it cannot`);
+    if (!this.problem && this.at < this.list.length)
+      this.fail(`"${this.list[this.at]?.text}" stands where it cannot`);
     if (!this.problem && this.factors.length === 0) this.fail("it is empty");
     return this.problem ?? { factors: this.factors, habits: this.habits };
   }

@@ -1,23 +1,15 @@
 // A unit text, trade notations included, becomes a Unit: exact factor, dimension, and the kinds it can stand for.
 // The kind a field expects decides where a trade writes a mass for a force, or "min" for a minute of arc.
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { buildUnit, has, type Unit } from "./build-unit.ts";
 import { clean } from "./clean.ts";
-import { type Dimension, dimensions, dimensionWords, sameDimension } from "./dimension.ts";
-import { atomOf, findAtom, measureOf, type Measure, raised } from "./find-atom.ts";
+import { dimensionWords } from "./dimension.ts";
+import { atomOf, findAtom } from "./find-atom.ts";
 import { type Kind, kinds, kindsAgree, withArticle } from "./kind.ts";
-import { fromDecimal, one, type Rational } from "./rational.ts";
 import { type Factor, type Parsed, parseUnitText } from "./unit-text.ts";
 
-export interface Unit {
-  /** Canonical plain notation: "N.m", "lbf.in", "kgf/cm2", "um", "degC", "1/K". */
-  readonly text: string;
-  /** SI value = value · factor, plus offset for a temperature reading. */
-  readonly factor: Rational;
-  readonly offset?: Rational;
-  readonly dimension: Dimension;
-  /** What it can stand for, the usual one first; empty for a combination without a name. */
-  readonly kinds: readonly Kind[];
-}
+export type { Unit } from "./build-unit.ts";
+export { unitLabel } from "./unit-label.ts";
 
 /** How far a reading is from what was typed: as listed, shown, or asked about. */
 export type Level = "accept" | "note" | "warn";
@@ -61,7 +53,8 @@ export function readUnit(text: string, expected?: Kind): UnitReading | Problem {
   return reading;
 }
 
-const tooLong = (): Problem => problem({ code: "unit-too-long", what: "unit", must: "be shorter than 120 characters" });
+const tooLong = (): Problem =>
+  problem({ code: "unit-too-long", what: "unit", must: "be shorter than 120 characters" });
 
 function readCleanUnit(text: string, expected: Kind | undefined): UnitReading | Problem {
   const wrong = refusedOutright(text, expected);
@@ -79,9 +72,20 @@ const onlyOne: Parsed = { factors: atom1 ? [{ found: atom1, exponent: 1 }] : [],
 
 function refusedOutright(text: string, expected: Kind | undefined): Problem | undefined {
   const refuse = (why: string, ...suggestions: readonly string[]): Problem =>
-    problem({ code: "unit-ambiguous", what: expected ?? "unit", got: `"${text}"`, must: "be one unit only", why, suggestions });
+    problem({
+      code: "unit-ambiguous",
+      what: expected ?? "unit",
+      got: `"${text}"`,
+      must: "be one unit only",
+      why,
+      suggestions,
+    });
   if (text === "nm" && expected !== "length")
-    return refuse("n is nano, so nm is a nanometre; a newton metre is N.m", "N.m", ...(expected ? [] : ["nanometre"]));
+    return refuse(
+      "n is nano, so nm is a nanometre; a newton metre is N.m",
+      "N.m",
+      ...(expected ? [] : ["nanometre"]),
+    );
   if (text === "NM" || text === "nM") return refuse("it can be a nautical mile or a newton metre", "N.m");
   if (/^tons?$/i.test(text))
     return expected === "force"
@@ -123,13 +127,10 @@ function asForce(factors: readonly Factor[]): readonly Factor[] | undefined {
   return changed ? forced : undefined;
 }
 
-const has = (factors: readonly Factor[], ...names: readonly string[]): boolean =>
-  factors.some((factor) => names.includes(factor.found.name));
-
 function choose(typed: string, parsed: Parsed, expected: Kind | undefined): UnitReading | Problem {
-  const plain = build(parsed.factors, expected);
+  const plain = buildUnit(parsed.factors, expected);
   const forcedFactors = asForce(parsed.factors);
-  const forced = forcedFactors && build(forcedFactors, expected);
+  const forced = forcedFactors && buildUnit(forcedFactors, expected);
   const inchPound = has(parsed.factors, "lb", "oz");
   if (expected === undefined) {
     if (forced && forcedFactors && !fits(plain)) return readAsForce(typed, forced, inchPound, expected);
@@ -160,13 +161,14 @@ function readAsForce(
     return pressureGuess ? { unit: forced, level: "warn", ask } : { unit: forced, level: "note" };
   }
   const oldGauge = kind === "torque" || kind === "stress" || kind === "pressure";
-  if (expected !== undefined && oldGauge && !/\btf\b/.test(forced.text)) return { unit: forced, level: "warn", ask };
+  if (expected !== undefined && oldGauge && !/\btf\b/.test(forced.text))
+    return { unit: forced, level: "warn", ask };
   return problem({
     code: "mass-for-force",
     what: expected ?? "unit",
     got: `"${typed}"`,
     must: "be written with a force unit where a force is meant",
-    why: `${typed} is built on a mass`,
+    why: `${typed} is a mass unit or built on one`,
     suggestions: [forced.text],
   });
 }
@@ -174,9 +176,15 @@ function readAsForce(
 function shown(typed: string, parsed: Parsed, plain: Unit, expected: Kind | undefined): UnitReading {
   const result = narrowed(plain, expected);
   const ask = "kilopond metre in the old order; is a torque meant?";
-  if (parsed.habits.has("kilopond first") && expected !== undefined) return { unit: result, level: "warn", ask };
+  if (parsed.habits.has("kilopond first") && expected !== undefined)
+    return { unit: result, level: "warn", ask };
   if (plain.text === "tenth")
-    return { unit: result, level: "warn", ask: "a tenth is read as 0.0001 in, as in a shop; is that meant?", shownIn: "in" };
+    return {
+      unit: result,
+      level: "warn",
+      ask: "a tenth is read as 0.0001 in, as in a shop; is that meant?",
+      shownIn: "in",
+    };
   if (/\bmils?\b/i.test(typed) && (plain.text === "thou" || plain.text === "angular mil"))
     return { unit: result, level: "note", ...(plain.text === "thou" ? { shownIn: "in" } : {}) };
   const habit = parsed.habits.has("capitals") || parsed.habits.has("flat exponent");
@@ -200,105 +208,8 @@ function wrongKind(typed: string, plain: Unit, expected: Kind): Problem {
     what: expected,
     got: `${typed}, ${withArticle(own)}`,
     must: `be ${withArticle(expected)}`,
-    why: energyForTorque
-      ? "a torque has the dimension of energy but is not given in joules"
-      : `${typed} is ${withArticle(own)}, must be ${withArticle(expected)}`,
+    why: energyForTorque ? "a torque has the dimension of energy but is not given in joules" : undefined,
     hint: `units: ${kinds[expected].usual.join(", ")}`,
     suggestions: energyForTorque ? ["N.m"] : [],
-  });
-}
-
-function build(factors: readonly Factor[], expected: Kind | undefined): Unit {
-  let measure: Measure = { factor: one, dimension: dimensions.ratio };
-  for (const { found, exponent } of factors) measure = raised(measure, measureOf(found), exponent);
-  const merged = inOrder(merge(factors), expected);
-  const [only] = factors;
-  const offsetText = factors.length === 1 && only?.exponent === 1 ? atomOf(only.found).offset : undefined;
-  const offset = offsetText === undefined ? undefined : fromDecimal(offsetText);
-  return {
-    text: textOf(merged),
-    ...measure,
-    kinds: kindsOfFactors(merged, measure.dimension),
-    ...(offset && only?.found.prefix === "" ? { offset } : {}),
-  };
-}
-
-/** mm.mm is mm2; the two sides of a slash are kept apart, as in N.m/m. */
-function merge(factors: readonly Factor[]): readonly Factor[] {
-  const sums = new Map<string, Factor>();
-  for (const factor of factors) {
-    const key = `${Math.sign(factor.exponent)}${factor.found.text}`;
-    const before = sums.get(key);
-    sums.set(key, before ? { ...before, exponent: before.exponent + factor.exponent } : factor);
-  }
-  return [...sums.values()];
-}
-
-const carriesMass = ({ found }: Factor): boolean => measureOf(found).dimension.mass > 0;
-
-/** Force or mass first, as in lbf.in; an energy in inch units is written ft.lbf by the careful convention. */
-function inOrder(factors: readonly Factor[], expected: Kind | undefined): readonly Factor[] {
-  const heavy = factors.filter(carriesMass);
-  const light = factors.filter((factor) => !carriesMass(factor));
-  const inchEnergy = expected === "energy" && factors.length === 2 && has(light, "in", "ft") && has(heavy, "lbf", "lb", "ozf", "poundal");
-  return inchEnergy ? [...light, ...heavy] : [...heavy, ...light];
-}
-
-function textOf(factors: readonly Factor[]): string {
-  const side = (sign: 1 | -1): readonly string[] =>
-    factors
-      .filter((factor) => Math.sign(factor.exponent) === sign && factor.found.name !== "1")
-      .map(({ found, exponent }) => found.text + (Math.abs(exponent) === 1 ? "" : Math.abs(exponent)));
-  const [top, bottom] = [side(1), side(-1)];
-  const head = top.length === 0 ? "1" : top.join(".");
-  if (bottom.length === 0) return head;
-  return bottom.length === 1 ? `${head}/${bottom[0]}` : `${head}/(${bottom.join(".")})`;
-}
-
-function kindsOfFactors(factors: readonly Factor[], d: Dimension): readonly Kind[] {
-  const [first] = factors;
-  if (factors.length === 1 && first?.exponent === 1) {
-    const own = atomOf(first.found).kinds;
-    if (own) return own;
-  }
-  const angle = factors.reduce((sum, { found, exponent }) => sum + (atomOf(found).angle ?? 0) * exponent, 0);
-  if (angle === 1) {
-    if (sameDimension(d, dimensions.ratio)) return ["angle"];
-    return sameDimension(d, dimensions["rotation speed"]) ? ["rotation speed"] : [];
-  }
-  if (angle === -1) return sameDimension(d, dimensions.torque) ? ["torsional stiffness"] : [];
-  return angle === 0 ? kindsByShape(factors, d) : [];
-}
-
-/** Where two kinds share a dimension, the way the unit is written tells which is meant. */
-function kindsByShape(factors: readonly Factor[], d: Dimension): readonly Kind[] {
-  const isForce = ({ found }: Factor): boolean => sameDimension(measureOf(found).dimension, dimensions.force);
-  const isMass = ({ found }: Factor): boolean => sameDimension(measureOf(found).dimension, dimensions.mass);
-  const isLength = ({ found }: Factor): boolean => sameDimension(measureOf(found).dimension, dimensions.length);
-  const below = factors.filter((factor) => factor.exponent < 0);
-  if (sameDimension(d, dimensions.force)) return below.some(isLength) ? ["moment per length"] : ["force"];
-  if (sameDimension(d, dimensions.acceleration))
-    return factors.some(isForce) && below.some(isMass) ? ["specific force"] : ["acceleration"];
-  if (sameDimension(d, dimensions.torque))
-    return factors.some(({ found }) => atomOf(found).kinds?.[0] === "energy") ? ["energy"] : ["torque", "energy"];
-  if (sameDimension(d, dimensions.temperature)) return ["temperature difference"];
-  if (sameDimension(d, dimensions["rotation speed"])) return [];
-  if (sameDimension(d, dimensions.ratio)) return ["ratio"];
-  return Object.values(kinds)
-    .filter((info) => sameDimension(info.dimension, d))
-    .map((info) => info.kind);
-}
-
-const raisedDigits = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-
-/** For the screen: "N·m", "mm²", "µm", "°C"; nothing for a plain ratio. */
-export function unitLabel(u: Unit): string {
-  if (u.text === "1") return "";
-  return u.text.replace(/[a-z]{2}H2O|[A-Za-z_%‰][A-Za-z_%‰ ]*|\d|\./g, (part) => {
-    if (part === ".") return "·";
-    if (/^\d$/.test(part)) return u.text.startsWith("1/") && part === "1" ? part : (raisedDigits[Number.parseInt(part, 10)] ?? part);
-    const found = findAtom(part);
-    const label = found && found.prefix === "" ? atomOf(found).label : undefined;
-    return label ?? (found?.prefix === "u" ? `µ${found.name}` : part);
   });
 }
