@@ -27,6 +27,8 @@ export interface Typed {
   readonly truth?: boolean;
   /** A literal 0 fits any dimension. */
   readonly anyDimension?: boolean;
+  /** A typed number or the result of a function such as sin: it scales and leaves the kind of what it scales. */
+  readonly factor?: boolean;
 }
 
 type TypeOf = (fullName: string) => Typed | Problem;
@@ -35,6 +37,7 @@ type TypeOf = (fullName: string) => Typed | Problem;
 const angleFunctions: ReadonlySet<string> = new Set(["asin", "acos", "atan"]);
 
 const plainNumber: Typed = { dimension: dimensionless };
+const factor: Typed = { ...plainNumber, factor: true };
 
 export function check(tree: Tree, typeOf: TypeOf): Typed | Problem {
   return visit(tree, typeOf, false);
@@ -44,7 +47,7 @@ export function check(tree: Tree, typeOf: TypeOf): Typed | Problem {
 function visit(tree: Tree, typeOf: TypeOf, rows: boolean): Typed | Problem {
   switch (tree.type) {
     case "number":
-      return tree.value === 0 ? { ...plainNumber, anyDimension: true } : plainNumber;
+      return tree.value === 0 ? { ...factor, anyDimension: true } : factor;
     case "quantity":
       return typeOfQuantity(tree.quantity);
     case "name":
@@ -143,10 +146,14 @@ function binary(tree: BinaryNode, typeOf: TypeOf, rows: boolean): Typed | Proble
   });
 }
 
-/** A ratio, a count or a plain number leaves the kind of what it scales; an angle does not (torque times angle is energy). */
+/**
+ * A ratio, a count or a typed number leaves the kind of what it scales. An angle does not (torque
+ * times angle is energy), nor does a number of unknown kind, which may be an angle: 2 pi, arc / radius.
+ */
 function scaled(value: Typed, by: Typed): Typed | undefined {
-  if (!sameDimension(by.dimension, dimensionless) || by.kind === "angle") return undefined;
-  return { dimension: value.dimension, kind: value.kind === "temperature" ? undefined : value.kind };
+  if (!by.factor && by.kind !== "ratio" && by.kind !== "count") return undefined;
+  const kind = value.kind === "temperature" ? undefined : value.kind;
+  return { dimension: value.dimension, kind, ...(value.factor && by.factor ? { factor: true } : {}) };
 }
 
 function raised(tree: BinaryNode, base: Typed, exponent: Typed): Typed | Problem {
@@ -214,7 +221,7 @@ function scalarCall(tree: CallNode, args: readonly Typed[]): Typed | Problem {
       return { dimension: powerDimension(first.dimension, 0.5) };
     default:
       if (!sameDimension(first.dimension, dimensionless)) return notPlain(tree, first);
-      return angleFunctions.has(tree.name) ? { ...plainNumber, kind: "angle" } : plainNumber;
+      return angleFunctions.has(tree.name) ? { ...plainNumber, kind: "angle" } : factor;
   }
 }
 
