@@ -1,7 +1,7 @@
 // Rules between the fields of one item, and between the items of a page, that a schema of fields cannot say.
 import { type Problem, problem } from "../problem.ts";
+import { type Fields, mapping } from "./held.ts";
 import { checkName } from "./names.ts";
-import type { Fields } from "./normalise.ts";
 import type { ItemKind } from "./schema.ts";
 
 /** What an item looks like to a rule, before it is known to be whole. */
@@ -10,7 +10,7 @@ export interface Draft {
   readonly label: string;
   readonly fields: Fields;
   /** file:line:column of a field, or of the item where the field is missing. */
-  where(...path: readonly string[]): string;
+  readonly where: (...path: readonly string[]) => string;
 }
 
 type Rule = (draft: Draft) => readonly Problem[];
@@ -43,23 +43,11 @@ const check: Rule = ({ fields, label, where }) => {
       }),
     ];
   }
-  if (between === undefined && atLeast === undefined && atMost === undefined) {
-    return [
-      problem({
-        code: "no-limit",
-        where: where(),
-        what: label,
-        got: "no limit",
-        must: "have atLeast, atMost or between",
-        hint: "for example atMost: 0.9",
-      }),
-    ];
-  }
   return [];
 };
 
 const reading: Rule = ({ fields, label, where }) => {
-  const columns = Object.keys((fields["columns"] ?? {}) as Fields);
+  const columns = Object.keys(mapping(fields["columns"]));
   const problems: Problem[] = [];
   if (columns.length === 0) {
     problems.push(
@@ -78,7 +66,7 @@ const reading: Rule = ({ fields, label, where }) => {
     if (bad) problems.push(bad);
   }
   const known = new Set([...columns, "k"]);
-  for (const name of Object.keys((fields["uncertainty"] ?? {}) as Fields)) {
+  for (const name of Object.keys(mapping(fields["uncertainty"]))) {
     if (known.has(name)) continue;
     problems.push(
       problem({

@@ -1,6 +1,7 @@
 // A check compares a value with limits and says one of five things. It never shows a value
 // when there is no answer, and a waiver never turns into proven.
 import type { CheckItem } from "../document/item.ts";
+import { methods } from "../methods/index.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
@@ -85,10 +86,20 @@ function truthCheck(item: CheckItem, that: FormulaValue, results: Results): Chec
     yes,
     limits: {},
     uncertainty: 0,
-    why: yes ? `${item.that} holds` : (warningOf(item.that, results) ?? `${item.that} does not hold`),
+    why: yes
+      ? `${asked(item.that, results)}: yes`
+      : (warningOf(item.that, results) ?? `${asked(item.that, results)}: no`),
     waived: item.waived,
     step: that.step,
   };
+}
+
+/** What a yes or no answers: the output's own words, else the formula as written. */
+function asked(that: string, results: Results): string {
+  const [name = "", part = ""] = that.split(".");
+  const cell = results.get(name);
+  if (!cell || isProblem(cell) || cell.type !== "solution") return that;
+  return methods.get(cell.solution.method)?.outputs[part]?.says ?? that;
 }
 
 /** The method's own words, where the check asks for an output of a method that warned. */

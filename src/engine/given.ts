@@ -1,6 +1,7 @@
 // A given or a reading of one value: typed text → quantity or text, with how it was understood.
 import type { GivenItem, SpreadText } from "../document/item.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
+import type { Kind } from "../units/kind.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
 import { type Scan, scan } from "../units/scan.ts";
 import type { CellValue } from "./cell.ts";
@@ -15,7 +16,8 @@ export function givenValue(item: GivenItem, text: string): CellValue | Problem {
       must: "be given",
       hint: item.as ? `a ${item.as} with its unit` : "a number with its unit",
     });
-  const read = scan(text, item.as);
+  const expected = item.as ?? kindAtFirst(item.value);
+  const read = scan(text, expected);
   if (read.outcome === "designation") return { type: "text", text: text.trim() };
   const typed = read.quantity;
   if (!typed)
@@ -32,7 +34,7 @@ export function givenValue(item: GivenItem, text: string): CellValue | Problem {
   if (isProblem(halfWidth)) return halfWidth;
   return {
     type: "quantity",
-    kind: item.as ?? typed.kind,
+    kind: expected ?? typed.kind,
     dimension: typed.unit.dimension,
     si: typed.si,
     typed,
@@ -40,6 +42,15 @@ export function givenValue(item: GivenItem, text: string): CellValue | Problem {
     confirm: read.outcome === "warn" ? read.problem : undefined,
     halfWidth,
   } as CellValue;
+}
+
+/**
+ * A field keeps the kind it was written with: a bare number typed over a torque is asked about,
+ * while a field that held a plain number is a ratio.
+ */
+function kindAtFirst(written: string): Kind | undefined {
+  if (/^\s*[-+−]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?\s*$/i.test(written)) return "ratio";
+  return scan(written).quantity?.kind;
 }
 
 function textValue(item: GivenItem, text: string): CellValue | Problem {

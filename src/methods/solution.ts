@@ -4,7 +4,8 @@ import type { Tree } from "../formula/tree.ts";
 import type { Problem } from "../problem.ts";
 import { isProblem } from "../problem.ts";
 import type { Source } from "../source.ts";
-import { formatIn } from "../units/format.ts";
+import { formatIn, roundDecimal, withUnit } from "../units/format.ts";
+import { inUnit } from "../units/in-unit.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import type { OutputValue } from "./field.ts";
@@ -61,9 +62,11 @@ export interface Solution {
 
 /** A number that was typed or set is shown with the digits it has, one that was computed with four. */
 export function formatShort(si: number, shown: Unit, label = false): string {
-  const whole = formatIn(si, shown, { significant: 12, label });
-  const digits = whole.replace(/e.*|[^\d]/g, "").replace(/^0+/, "");
-  return digits.length <= 8 ? whole : formatIn(si, shown, { label });
+  const number = roundDecimal(inUnit(si, shown), { significant: 12 })
+    .replace(/(\.\d*?)0+(?=e|$)/, "$1")
+    .replace(/\.(?=e|$)/, "");
+  const digits = number.replace(/e.*|[^\d]/g, "").replace(/^0+/, "");
+  return digits.length <= 8 ? withUnit(number, shown, label) : formatIn(si, shown, { label });
 }
 
 const numberOf = (si: number, kind: Kind, typed: Unit | undefined, unitOf: UnitChoice): Shown => {
