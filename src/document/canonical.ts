@@ -1,5 +1,6 @@
 // JSON in the one form RFC 8785 (June 2020) gives it: keys in UTF-16 order, numbers as ECMAScript writes them,
 // no spaces. And a page as such JSON: what was typed, without sign-off, places and comments.
+import { held } from "./held.ts";
 import type { Item, Page } from "./item.ts";
 
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
@@ -35,7 +36,7 @@ const notContent: ReadonlySet<string> = new Set(["place", "index", "rowsLine"]);
 function normalised(value: unknown): Json {
   if (typeof value === "string") return plainText(value);
   if (Array.isArray(value)) return value.map(normalised);
-  if (value === null || typeof value !== "object") return value as Json;
+  if (value === null || typeof value !== "object") return held<Json>(value);
   const entries = Object.entries(value).filter(([, field]) => field !== undefined);
   return Object.fromEntries(entries.map(([key, field]) => [plainText(key), normalised(field)]));
 }
@@ -53,5 +54,5 @@ export function itemContent(item: Item): Json {
 export function pageContent(page: Page): Json {
   const { file: _file, items, ...header } = page;
   const content = items.filter((item) => item.kind !== "sign-off").map(itemContent);
-  return { splitline: 1, ...(normalised(header) as Readonly<Record<string, Json>>), page: content };
+  return { splitline: 1, ...held<Readonly<Record<string, Json>>>(normalised(header)), page: content };
 }

@@ -35,6 +35,8 @@ export interface CsvAnswers {
 
 export const delimiters: Readonly<Record<Delimiter, string>> = { comma: ",", semicolon: ";", tab: "\t" };
 
+const delimiterNames: readonly Delimiter[] = ["comma", "semicolon", "tab"];
+
 export function readCsv(text: string, answers: CsvAnswers = {}): CsvReading {
   const chosen = chooseDelimiter(text, answers);
   if (isProblem(chosen)) return { problems: [chosen] };
@@ -77,7 +79,7 @@ interface Choice {
 
 /** The delimiter that stands in the headings and gives every row as many fields as there are headings. */
 function chooseDelimiter(text: string, { delimiter }: CsvAnswers): Choice | Problem {
-  const choices = (Object.keys(delimiters) as Delimiter[]).map((name) => ({
+  const choices = delimiterNames.map((name) => ({
     delimiter: name,
     read: csvFields(text, delimiters[name]),
   }));

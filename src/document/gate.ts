@@ -31,9 +31,7 @@ function byteLength(text: string): number {
 
 // Control characters, half surrogate pairs, the mark left by text of another encoding, and the marks that
 // make a line read otherwise than it is stored.
-const oddCharacter =
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to find
-  /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u0084\u0086-\u009F\u202A-\u202E\u2066-\u2069\uFFFD-\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]|\r(?!\n)/;
+const oddCharacter = /(?![\t\n\r\u0085])\p{Cc}|[\u202A-\u202E\u2066-\u2069\uFFFD-\uFFFF]|\p{Cs}|\r(?!\n)/u;
 
 function oddCharacters(from: Origin): readonly Problem[] {
   const found = oddCharacter.exec(from.text);

@@ -64,8 +64,8 @@ function flat(issue: Issue): readonly Issue[] {
   const wrongType = (list: readonly Issue[]) =>
     list.some((i) => i.code === "invalid_type" && i.path.length === 0);
   const meant = issue.errors
-    .filter((list) => !wrongType(list as Issue[]))
-    .map((list) => list.flatMap((i) => flat(i as Issue)))
+    .filter((list) => !wrongType(list))
+    .map((list) => list.flatMap((i) => flat(i)))
     .sort((a, b) => weight(a) - weight(b))[0];
   return meant ? meant.map((i) => ({ ...i, path: [...issue.path, ...i.path] })) : [issue];
 }
@@ -88,7 +88,7 @@ function unknownKeys(
     return problem({
       code: "unknown-key",
       where: from.where(keyAt(node, issue.path, key)),
-      what: [...issue.path.map(String), "key"].join(" ") + ` of ${label}`,
+      what: `${[...issue.path.map(String), "key"].join(" ")} of ${label}`,
       got: key,
       must: issue.path.length === 0 ? `be one of ${keys.join(", ")}` : undefined,
       hint: near[0] ? `did you mean ${near[0]}?` : exampleOf(String(issue.path.at(-1))),

@@ -15,12 +15,13 @@ type Line =
   | { readonly type: "entry"; readonly ordered: boolean; readonly text: string }
   | { readonly type: "text"; readonly text: string };
 
+const levels: Readonly<Record<string, 1 | 2 | 3>> = { "#": 1, "##": 2, "###": 3 };
+
 function lineOf(text: string): Line {
   const line = text.trim();
   if (line === "") return { type: "blank" };
   const heading = /^(#{1,3})\s+(.*?)(?:\s+#+)?$/.exec(line);
-  if (heading)
-    return { type: "heading", level: (heading[1]?.length ?? 1) as 1 | 2 | 3, text: heading[2] ?? "" };
+  if (heading) return { type: "heading", level: levels[heading[1] ?? ""] ?? 3, text: heading[2] ?? "" };
   const entry = /^(?:[-*]|(\d{1,3})[.)])\s+(.*)$/.exec(line);
   if (entry) return { type: "entry", ordered: entry[1] !== undefined, text: entry[2] ?? "" };
   return { type: "text", text: line };

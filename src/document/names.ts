@@ -5,11 +5,10 @@ import { type Problem, problem } from "../problem.ts";
 const camelCase = /^[a-z][A-Za-z0-9]*$/;
 const longestName = 60;
 
-// The constant, words that a formula parser reads as operators or values, and names every object has already.
-const reserved: ReadonlySet<string> = new Set([
-  ...["pi", "in", "to", "mod", "and", "or", "not", "xor", "true", "false", "null", "undefined", "end"],
-  ...["constructor", "prototype", "toString", "valueOf", "hasOwnProperty"],
-]);
+// The constant, and words that a formula parser reads as operators or values.
+const words = "pi in to mod and or not xor true false null undefined end".split(" ");
+const everyObjectHas = "constructor prototype toString valueOf hasOwnProperty".split(" ");
+const reserved: ReadonlySet<string> = new Set([...words, ...everyObjectHas]);
 
 export const isReserved = (name: string): boolean => reserved.has(name) || isFunctionName(name);
 

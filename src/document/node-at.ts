@@ -1,5 +1,6 @@
 // From a path in the data to the YAML node it came from, for the line and column of a problem.
 import { isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from "yaml";
+import { held } from "./held.ts";
 
 export interface Found {
   /** Where to point: the value, or the key of a value that is empty, or the deepest node there is. */
@@ -10,7 +11,7 @@ export interface Found {
 
 export function pairOf(map: YAMLMap, key: string): Pair<Node, Node | null> | undefined {
   const found = map.items.find((pair) => isScalar(pair.key) && String(pair.key.value) === key);
-  return found as Pair<Node, Node | null> | undefined;
+  return held(found);
 }
 
 const startOf = (node: Node | null | undefined): number | undefined => node?.range?.[0];
@@ -27,7 +28,7 @@ export function nodeAt(root: Node, path: readonly PropertyKey[]): Found {
       if (!pair.value) return { offset, node: undefined };
       node = pair.value;
     } else if (isSeq(node) && typeof step === "number") {
-      const item = node.items[step] as Node | undefined;
+      const item = held<Node | undefined>(node.items[step]);
       if (!item) return { offset, node: undefined };
       node = item;
       offset = startOf(node) ?? offset;

@@ -1,13 +1,7 @@
 // A checked item of the file → the item the other layers use. Texts pass through as typed.
+import { type Fields, held, mapping } from "./held.ts";
 import type {
-  CautionItem,
-  CheckItem,
-  FormulaItem,
-  GivenItem,
   Item,
-  MethodItem,
-  NoteItem,
-  PictureItem,
   Place,
   ReadingItem,
   SignOffItem,
@@ -17,65 +11,51 @@ import type {
 } from "./item.ts";
 import type { ItemKind } from "./schema.ts";
 
-/** Fields of an item that held against its schema, numbers replaced by their source text. */
-export type Fields = Readonly<Record<string, unknown>>;
-
 interface Standing {
   readonly place: Place;
   readonly index: number;
 }
 
-const makers: { readonly [K in ItemKind]: (fields: Fields, standing: Standing) => Item } = {
-  note: ({ note, ...rest }, standing) => ({ kind: "note", text: note, ...rest, ...standing }) as NoteItem,
-  given: ({ given, spread, ...rest }, standing) =>
-    ({
-      kind: "given",
-      name: given,
-      ...rest,
-      ...(spread ? { spread: toSpread(spread as Fields) } : {}),
-      ...standing,
-    }) as GivenItem,
-  working: ({ working, is, ...rest }, standing) =>
-    (is === undefined
-      ? { kind: "working", name: working, ...rest, ...standing }
-      : { kind: "working", name: working, formula: is, ...rest, ...standing }) as MethodItem | FormulaItem,
-  check: ({ check, ...rest }, standing) =>
-    ({ kind: "check", name: check, ...rest, ...standing }) as CheckItem,
-  reading: ({ reading, uncertainty, ...rest }, standing) =>
-    ({
-      kind: "reading",
-      name: reading,
-      ...rest,
-      ...(uncertainty ? { uncertainty: toUncertainty(uncertainty as Fields) } : {}),
-      ...standing,
-    }) as ReadingItem,
-  picture: (fields, standing) => ({ kind: "picture", ...fields, ...standing }) as unknown as PictureItem,
-  caution: ({ caution, ...rest }, standing) =>
-    ({ kind: "caution", code: caution, ...rest, ...standing }) as CautionItem,
-  "sign-off": ({ "sign-off": people, ...rest }, standing) =>
-    ({ kind: "sign-off", ...toPeople(people as Fields), ...rest, ...standing }) as SignOffItem,
+const own: { readonly [K in ItemKind]: (fields: Fields) => Fields } = {
+  note: ({ note, ...rest }) => ({ text: note, ...rest }),
+  given: ({ given, spread, ...rest }) => ({
+    name: given,
+    ...rest,
+    ...(spread === undefined ? {} : { spread: toSpread(mapping(spread)) }),
+  }),
+  working: ({ working, is, ...rest }) => ({
+    name: working,
+    ...rest,
+    ...(is === undefined ? {} : { formula: is }),
+  }),
+  check: ({ check, ...rest }) => ({ name: check, ...rest }),
+  reading: ({ reading, uncertainty, ...rest }) => ({
+    name: reading,
+    ...rest,
+    ...(uncertainty === undefined ? {} : { uncertainty: toUncertainty(mapping(uncertainty)) }),
+  }),
+  picture: (fields) => fields,
+  caution: ({ caution, ...rest }) => ({ code: caution, ...rest }),
+  "sign-off": ({ "sign-off": people, ...rest }) => ({ ...toPeople(mapping(people)), ...rest }),
 };
 
+/** Fields must have held against the schema of their kind, numbers replaced by their source text. */
 export const toItem = (kind: ItemKind, fields: Fields, standing: Standing): Item =>
-  makers[kind](fields, standing);
+  held<Item>({ kind, ...own[kind](fields), ...standing });
 
-export function toSpread(fields: Fields): SpreadText {
+function toSpread(fields: Fields): SpreadText {
   const form = "plusMinus" in fields ? "plusMinus" : "resolution" in fields ? "resolution" : "limits";
   const meaning = form === "plusMinus" ? { meaning: fields["meaning"] ?? "limits" } : {};
-  return { form, ...fields, ...meaning } as unknown as SpreadText;
+  return held<SpreadText>({ form, ...fields, ...meaning });
 }
 
-function toUncertainty({ k, ...of }: Fields): ReadingItem["uncertainty"] {
-  return { k: String(k), of: of as Readonly<Record<string, string>> };
-}
+const toUncertainty = ({ k, ...of }: Fields): ReadingItem["uncertainty"] => held({ k, of });
 
-function toPeople(people: Fields): Pick<SignOffItem, "prepared" | "checked" | "signed" | "records"> {
-  const names: Partial<Record<SignOffRole, string>> = {};
-  const records: Partial<Record<SignOffRole, SignOffRecord>> = {};
-  for (const [role, entry] of Object.entries(people) as [SignOffRole, string | SignOffRecord][]) {
-    const record = typeof entry === "string" ? { who: entry } : entry;
-    names[role] = record.who;
-    records[role] = record;
-  }
-  return { ...names, records };
+function toPeople(people: Fields): Pick<SignOffItem, SignOffRole | "records"> {
+  const entries = held<[SignOffRole, string | SignOffRecord][]>(Object.entries(people));
+  const records = entries.map(
+    ([role, entry]) => [role, typeof entry === "string" ? { who: entry } : entry] as const,
+  );
+  const names = records.map(([role, record]) => [role, record.who] as const);
+  return { ...Object.fromEntries(names), records: Object.fromEntries(records) };
 }

@@ -28,7 +28,7 @@ export function parseYaml(text: string, file: string): YamlPage | readonly Probl
   if (complaints.length > 0)
     return complaints.slice(0, mostComplaints).map((error) => inOurWords(error, from));
   const root: ParsedNode | null = document.contents;
-  if (isMap(root) && root.items.length > 0) return { from, document, root: root as YAMLMap.Parsed };
+  if (isMap(root) && root.items.length > 0) return { from, document, root };
   return [notAPage(from, root)];
 }
 

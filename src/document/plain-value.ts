@@ -2,6 +2,7 @@
 // The two are of one shape; they differ only in numbers, which the second keeps as their source text.
 import { isMap, isScalar, isSeq, type Node, type Scalar } from "yaml";
 import { type Problem, problem } from "../problem.ts";
+import { held } from "./held.ts";
 import type { Origin } from "./origin.ts";
 
 export type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
@@ -17,7 +18,7 @@ const forbidden = new Set(["__proto__", "constructor", "prototype", "toString", 
 
 export function plainValue(node: Node | null | undefined, from: Origin, problems: Problem[]): PlainValue {
   if (isSeq(node)) {
-    const items = node.items.map((item) => plainValue(item as Node, from, problems));
+    const items = node.items.map((item) => plainValue(held<Node>(item), from, problems));
     return { checked: items.map((item) => item.checked), typed: items.map((item) => item.typed) };
   }
   if (isMap(node)) return plainMap(node.items, from, problems);
@@ -34,10 +35,10 @@ function plainMap(
   for (const pair of pairs) {
     const name = isScalar(pair.key) ? String(pair.key.value) : "";
     if (!key.test(name) || name.length > longestKey || forbidden.has(name)) {
-      problems.push(oddKey(name, pair.key as Node, from));
+      problems.push(oddKey(name, held<Node>(pair.key), from));
       continue;
     }
-    const value = plainValue(pair.value as Node, from, problems);
+    const value = plainValue(held<Node>(pair.value), from, problems);
     checked[name] = value.checked;
     typed[name] = value.typed;
   }

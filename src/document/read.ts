@@ -2,14 +2,15 @@
 import { isMap, isScalar, type Node } from "yaml";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import type { Kind } from "../units/kind.ts";
+import { type Kind, kinds } from "../units/kind.ts";
 import { unit } from "../units/unit.ts";
+import { type Fields, held, mapping } from "./held.ts";
 import { exampleOf, issueProblems } from "./issue.ts";
 import type { Item, Page } from "./item.ts";
 import { keyAt, nodeAt } from "./node-at.ts";
-import { type Fields, toItem } from "./normalise.ts";
+import { toItem } from "./normalise.ts";
 import { parseYaml, type YamlPage } from "./parse-yaml.ts";
-import { type PlainValue, plainValue } from "./plain-value.ts";
+import { plainValue } from "./plain-value.ts";
 import { type Draft, formProblem, itemRules, nameOf, nameRules } from "./rules.ts";
 import { headerSchema, type ItemKind, itemSchemas, keyOrder, kindKeys } from "./schema.ts";
 
@@ -27,61 +28,60 @@ export function readPage(text: string, file: string): PageReading {
 export function readYaml(yaml: YamlPage): PageReading {
   const problems: Problem[] = [];
   const whole = plainValue(yaml.root, yaml.from, problems);
-  problems.push(...headerProblems(whole, yaml));
-  const typed = whole.typed as Fields;
-  const checked = whole.checked as Fields;
-  const typedItems = Array.isArray(typed["page"]) ? (typed["page"] as readonly Fields[]) : [];
-  const checkedItems = Array.isArray(checked["page"]) ? (checked["page"] as readonly unknown[]) : [];
+  const typed = mapping(whole.typed);
+  const checked = mapping(whole.checked);
+  const wrong = wrongVersion(checked["splitline"], yaml);
+  if (wrong) return { problems: [wrong] };
+  problems.push(...headerProblems(checked, yaml));
   const drafts: Draft[] = [];
   const items: Item[] = [];
-  typedItems.forEach((fields, index) => {
-    const draft = draftOf(fields, index, yaml);
-    if (isProblem(draft)) return problems.push(draft);
+  for (const [index, fields] of listIn(typed["page"]).entries()) {
+    const draft = draftOf(mapping(fields), index, yaml);
+    if (isProblem(draft)) {
+      problems.push(draft);
+      continue;
+    }
     drafts.push(draft);
-    const form = formProblem(draft);
-    const found = form
-      ? [form]
-      : [...schemaProblems(draft, checkedItems[index], index, yaml), ...itemRules(draft)];
-    problems.push(...found);
+    const found = itemProblems(draft, listIn(checked["page"])[index], index, yaml);
     if (found.length === 0) items.push(finish(draft, index, yaml));
-    return undefined;
-  });
+    problems.push(...found);
+  }
   problems.push(...nameRules(drafts));
   if (problems.length > 0) return { problems: tidy(problems) };
-  const { splitline: _version, page: _items, seed, show, ...rest } = typed;
-  const header = { ...rest, ...(seed === undefined ? {} : { seed: Number(seed) }) } as Omit<
-    Page,
-    "file" | "show" | "items"
-  >;
-  return {
-    page: { file: yaml.from.file, ...header, show: (show ?? {}) as Page["show"], items },
-    problems: [],
-  };
+  const { splitline: _version, page: _items, seed, show = {}, ...rest } = typed;
+  const started = seed === undefined ? {} : { seed: Number(seed) };
+  return { page: held<Page>({ file: yaml.from.file, ...rest, ...started, show, items }), problems: [] };
 }
 
-function headerProblems({ checked }: PlainValue, { root, from }: YamlPage): readonly Problem[] {
+const listIn = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+
+function wrongVersion(version: unknown, { root, from }: YamlPage): Problem | undefined {
+  if (version === undefined || version === null || version === 1) return undefined;
+  return problem({
+    code: "wrong-version",
+    where: from.where(nodeAt(root, ["splitline"]).offset),
+    what: "splitline",
+    got: typeof version === "object" ? "a list or a mapping" : JSON.stringify(version),
+    must: "be 1, the version of the page format read here",
+    hint: "write splitline: 1",
+  });
+}
+
+function headerProblems(fields: Fields, { root, from }: YamlPage): readonly Problem[] {
   const context = { from, node: root, label: "the page", keys: keyOrder.page };
-  const fields = checked as Fields;
-  const version = fields["splitline"];
-  if (version !== undefined && version !== 1) {
-    const where = from.where(nodeAt(root, ["splitline"]).offset);
-    return [
-      problem({
-        code: "wrong-version",
-        where,
-        what: "splitline",
-        got: String(version),
-        must: "be 1, the version of the page format read here",
-        hint: "write splitline: 1",
-      }),
-    ];
-  }
-  const issues = headerSchema.safeParse(checked).error?.issues ?? [];
-  const show = Object.entries((fields["show"] ?? {}) as Fields).flatMap(([kind, text]) => {
-    const found = typeof text === "string" && issues.length === 0 ? unit(text, kind as Kind) : undefined;
+  const issues = headerSchema.safeParse(fields).error?.issues ?? [];
+  const show = Object.entries(mapping(fields["show"])).flatMap(([kind, text]) => {
+    const found = typeof text === "string" && isKind(kind) ? unit(text, kind) : undefined;
     return isProblem(found) ? [found.at(from.where(nodeAt(root, ["show", kind]).offset))] : [];
   });
   return [...issues.flatMap((issue) => issueProblems(issue, context)), ...show];
+}
+
+const isKind = (text: string): text is Kind => Object.hasOwn(kinds, text);
+
+function itemProblems(draft: Draft, checked: unknown, index: number, yaml: YamlPage): readonly Problem[] {
+  const form = formProblem(draft);
+  return form ? [form] : [...schemaProblems(draft, checked, index, yaml), ...itemRules(draft)];
 }
 
 function kindOf(fields: Fields): readonly ItemKind[] {
@@ -158,7 +158,7 @@ function finish(draft: Draft, index: number, { root, from }: YamlPage): Item {
   const item = toItem(draft.kind, draft.fields, { place: from.place(offset), index });
   const rows = item.kind === "reading" ? nodeAt(root, ["page", index, "rows"]) : undefined;
   if (!rows || !isScalar(rows.node) || rows.node.type !== "BLOCK_LITERAL") return item;
-  return { ...item, rowsLine: from.place(rows.offset).line + 1 } as Item;
+  return held<Item>({ ...item, rowsLine: from.place(rows.offset).line + 1 });
 }
 
 /** In the order of the file; a number that cannot be read is said once. */

@@ -103,7 +103,7 @@ interface ColumnTask {
   readonly name: string;
   readonly kind: ColumnKind;
   readonly table: CsvTable;
-  where(line?: number): string;
+  readonly where: (line?: number) => string;
 }
 
 function readColumn(task: ColumnTask): { column: ReadingColumn; problems: readonly Problem[] } | Problem {
@@ -165,21 +165,19 @@ function readValues(
     if (known.has(text)) return known.get(text);
     const read = readField(text, table.decimal, kind, inHeading);
     const line = table.rows[i]?.line ?? 0;
-    if (isProblem(read))
-      problems.push(
-        problem({
-          ...read,
-          what: `${name} on line ${line}`,
-          got: read.got ?? text,
-          where: where(line),
-          cause: read,
-        }),
-      );
+    if (isProblem(read)) problems.push(refusedField(read, text, `${name} on line ${line}`, where(line)));
     else known.set(text, read.si);
     return isProblem(read) ? undefined : read.si;
   });
   return { values, problems };
 }
+
+const refusedField = (
+  { code, got = "", must, why, hint, suggestions }: Problem,
+  text: string,
+  what: string,
+  where: string,
+) => problem({ code, what, where, got: got || text, must, why, hint, suggestions });
 
 function readField(
   text: string,

@@ -30,6 +30,7 @@ const given: Rule = ({ fields, label, where }) => {
   ];
 };
 
+// Whether a check without a limit asks a yes or no, and so is whole, is known only when it is worked out.
 const check: Rule = ({ fields, label, where }) => {
   const { atLeast, atMost, between } = fields;
   if (between !== undefined && (atLeast !== undefined || atMost !== undefined)) {

@@ -17,7 +17,7 @@ function survives(text: string): boolean {
 }
 
 export function scalarText(text: string, quote: "plain" | "single" | "double" = "plain"): string {
-  const oneLine = /^[^\u0000-\u001F\u007F-\u009F\u2028\u2029\uFEFF]*$/.test(text);
+  const oneLine = /^[^\p{Cc}\u2028\u2029\uFEFF]*$/u.test(text);
   if (quote === "single" && oneLine) return `'${text.replaceAll("'", "''")}'`;
   const plain = quote === "plain" && oneLine && text !== "" && text === text.trim() && text.length < 1000;
   if (plain && !readOtherwise.test(text) && survives(text)) return text;

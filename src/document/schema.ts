@@ -3,10 +3,11 @@
 // a cap on every text and list; no code made at run time (jitless), which a page's policy would report.
 import * as z from "zod/mini";
 import { type Kind, kinds } from "../units/kind.ts";
+import { held } from "./held.ts";
 
 z.config({ jitless: true });
 
-const kindNames = Object.keys(kinds) as [Kind, ...Kind[]];
+const kindNames = held<readonly [Kind, ...Kind[]]>(Object.keys(kinds));
 
 const text = (most: number) => z.string().check(z.minLength(1), z.maxLength(most));
 const label = text(300);
@@ -144,10 +145,9 @@ export const kindKeys: readonly ItemKind[] = [
   "note",
 ];
 
-const showShape = Object.fromEntries(kindNames.map((kind) => [kind, z.optional(text(60))])) as Record<
-  Kind,
-  z.ZodMiniOptional<typeof label>
->;
+const showShape = held<Record<Kind, z.ZodMiniOptional<typeof label>>>(
+  Object.fromEntries(kindNames.map((kind) => [kind, z.optional(text(60))])),
+);
 
 const header = {
   splitline: z.literal(1),

@@ -2,6 +2,7 @@
 // newline. Comments, blank lines and every typed value stay; writing twice gives the same text as writing once.
 import { isMap, isScalar, isSeq, type Node, type Pair, type Tags, type YAMLMap } from "yaml";
 import { type Problem, problem } from "../problem.ts";
+import { held } from "./held.ts";
 import { pairOf } from "./node-at.ts";
 import { parseYaml } from "./parse-yaml.ts";
 import { readYaml } from "./read.ts";
@@ -57,7 +58,7 @@ function sortKeys(map: YAMLMap, order: readonly string[]): void {
     const at = isScalar(pair.key) ? order.indexOf(String(pair.key.value)) : -1;
     return at < 0 ? order.length : at;
   };
-  const sorted = [...(map.items as AnyPair[])].sort((a, b) => rank(a) - rank(b));
+  const sorted = [...held<readonly AnyPair[]>(map.items)].sort((a, b) => rank(a) - rank(b));
   const first = sorted[0]?.key;
   // What stood above a field that is now the first stands above the whole item.
   if (first && !map.flow) {

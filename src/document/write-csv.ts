@@ -1,9 +1,9 @@
 // A table as CSV text, the same bytes each time: comma, LF, a last newline, quotes only where they are needed.
 // A field that a grid program would run as a formula gets a leading quote mark (OWASP ASVS 5.0, 1.2.10);
-// a plain number stays a number, whatever its sign.
+// so does one that starts with a control character; a plain number stays a number, whatever its sign.
 
 const plainNumber = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?$/;
-const wouldRun = /^[=+\-@\t\r\u0000]/;
+const wouldRun = /^(?:[=+\-@]|\p{Cc})/u;
 
 export const guarded = (field: string): string =>
   wouldRun.test(field) && !plainNumber.test(field) ? `'${field}` : field;

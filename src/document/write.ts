@@ -1,7 +1,7 @@
 // One value changed in the text of a page file; every other byte stays, comments and line ends included.
 import { isMap, isScalar, type Node, type YAMLMap } from "yaml";
 import { nearest } from "../nearest.ts";
-import { type Problem, problem } from "../problem.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 import type { SpreadText } from "./item.ts";
 import { nodeAt, pairOf } from "./node-at.ts";
 import { parseYaml } from "./parse-yaml.ts";
@@ -21,7 +21,7 @@ export function writeValue(text: string, name: string, value: string): string | 
 /** Change how far one given's value may lie from what is written, or state it for the first time. */
 export function writeSpread(text: string, name: string, spread: SpreadText): string | Problem {
   const { form, ...fields } = spread;
-  const entries = Object.entries(fields) as [string, string][];
+  const entries = Object.entries<string>(fields);
   const words = `{ ${entries.map(([key, field]) => `${key}: ${scalarText(field)}`).join(", ")} }`;
   return edit(text, name, (item) => {
     const pair = pairOf(item, "spread");
@@ -59,8 +59,8 @@ function edit(
     );
   const { node } = nodeAt(yaml.root, ["page", found.index]);
   const changes = isMap(node) ? splices(node) : [];
-  if (!Array.isArray(changes)) return changes as Problem;
-  const inOrder = [...(changes as readonly Splice[])].sort((a, b) => b.begin - a.begin);
+  if (isProblem(changes)) return changes;
+  const inOrder = [...changes].sort((a, b) => b.begin - a.begin);
   const written = inOrder.reduce(
     (all, { begin, end, words }) => all.slice(0, begin) + words + all.slice(end),
     text,

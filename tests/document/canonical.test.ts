@@ -1,6 +1,7 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { canonicalJson, type Json, pageContent } from "../../src/document/canonical.ts";
+import { held } from "../../src/document/held.ts";
 import { examplePage, readGood } from "./pages.ts";
 
 describe("canonicalJson", () => {
@@ -27,7 +28,7 @@ describe("canonicalJson", () => {
       "\u0080": "Control",
       "\u00f6": "Latin Small Letter O With Diaeresis",
     };
-    expect(Object.values(JSON.parse(canonicalJson(value)) as object)).toHaveLength(7);
+    expect(JSON.parse(canonicalJson(value))).toEqual(value);
     expect(canonicalJson(value)).toBe(
       '{"\\r":"Carriage Return","1":"One","\u0080":"Control","ö":"Latin Small Letter O With Diaeresis","€":"Euro Sign","😀":"Emoji: Grinning Face","\ufb33":"Hebrew Letter Dalet With Dagesh"}',
     );
@@ -55,9 +56,9 @@ describe("canonicalJson", () => {
   test("any JSON reads back as itself, and the order of keys changes nothing", () => {
     fc.assert(
       fc.property(fc.jsonValue({ noUnicodeString: false }), (value) => {
-        const text = canonicalJson(value as Json);
+        const text = canonicalJson(held<Json>(value));
         expect(JSON.parse(text)).toEqual(JSON.parse(JSON.stringify(value)));
-        expect(canonicalJson(JSON.parse(text) as Json)).toBe(text);
+        expect(canonicalJson(held<Json>(JSON.parse(text)))).toBe(text);
       }),
     );
   });

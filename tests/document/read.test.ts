@@ -242,7 +242,6 @@ page:
       "17:12 wrong-value",
       "18:5 no-way",
       "22:9 two-ways",
-      "23:5 no-limit",
       "25:14 wrong-value",
       "27:12 two-kinds",
       "28:5 not-an-item",
@@ -321,6 +320,13 @@ page:
     expect(problemsOf(pageOf("given: a", "value: 6x", "choices: [6g, 6H]"))[0]).toMatchObject({
       code: "not-a-choice",
       suggestions: ["6g", "6H"],
+    });
+  });
+
+  test("a check may stand without a limit: it may ask a yes or no", () => {
+    expect(onlyItem(pageOf("check: c", "that: window.open"))).toMatchObject({
+      kind: "check",
+      that: "window.open",
     });
   });
 

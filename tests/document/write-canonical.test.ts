@@ -1,6 +1,6 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Item, Page } from "../../src/document/item.ts";
+import type { Page } from "../../src/document/item.ts";
 import { writeCanonical } from "../../src/document/write-canonical.ts";
 import { isProblem } from "../../src/problem.ts";
 import { examplePage, header, pageOf, readGood } from "./pages.ts";
@@ -13,7 +13,7 @@ const canonical = (text: string): string => {
 
 const withoutPlaces = (page: Page) => ({
   ...page,
-  items: page.items.map((item) => ({ ...item, place: undefined, rowsLine: undefined }) as unknown as Item),
+  items: page.items.map((item) => ({ ...item, place: undefined, rowsLine: undefined })),
 });
 
 describe("writeCanonical", () => {

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { writeSpread, writeValue } from "../../src/document/write.ts";
 import { isProblem, type Problem } from "../../src/problem.ts";
