@@ -3,60 +3,50 @@
 
 import type { Problem } from "../problem.ts";
 import type { Source } from "../source.ts";
-import {
-	given,
-	notInTable,
-	once,
-	plainKey,
-	readRows,
-	sourceNamed,
-	type TableInfo,
-} from "./table.ts";
+import { given, notInTable, once, plainKey, readRows, sourceNamed, type TableInfo } from "./table.ts";
 
 export interface FrictionRow {
-	/** "A" to "E" for threads and bearing faces; a short name for interference fits. */
-	readonly name: string;
-	readonly where: "thread and bearing face" | "interference fit";
-	readonly condition: string;
-	readonly low?: number;
-	readonly typical?: number;
-	readonly high?: number;
-	readonly source: Source;
-	readonly note?: string;
+  /** "A" to "E" for threads and bearing faces; a short name for interference fits. */
+  readonly name: string;
+  readonly where: "thread and bearing face" | "interference fit";
+  readonly condition: string;
+  readonly low?: number;
+  readonly typical?: number;
+  readonly high?: number;
+  readonly source: Source;
+  readonly note?: string;
 }
 
 const sources = {
-	classes: {
-		body: "VDI",
-		title: "VDI 2230 Part 1, friction classes",
-		edition: "reprint of the table",
-		known: "second-hand",
-	},
-	pressed: {
-		body: "textbooks",
-		title:
-			"Range for steel press fits; DIN 7190-1 has a table of its own, not seen",
-		known: "memory",
-	},
-	shrunk: {
-		body: "DIN",
-		title: "DIN 7190-1, guide value 0.18 to 0.20",
-		known: "memory",
-	},
+  classes: {
+    body: "VDI",
+    title: "VDI 2230 Part 1, friction classes",
+    edition: "reprint of the table",
+    known: "second-hand",
+  },
+  pressed: {
+    body: "textbooks",
+    title: "Range for steel press fits; DIN 7190-1 has a table of its own, not seen",
+    known: "memory",
+  },
+  shrunk: {
+    body: "DIN",
+    title: "DIN 7190-1, guide value 0.18 to 0.20",
+    known: "memory",
+  },
 } as const satisfies Record<string, Source>;
 
 export const frictionTable: TableInfo = {
-	title:
-		"Friction coefficients of threads, bearing faces and interference fits",
-	units: {
-		name: "",
-		where: "",
-		condition: "",
-		low: "1",
-		typical: "1",
-		high: "1",
-	},
-	sources: Object.values(sources),
+  title: "Friction coefficients of threads, bearing faces and interference fits",
+  units: {
+    name: "",
+    where: "",
+    condition: "",
+    low: "1",
+    typical: "1",
+    high: "1",
+  },
+  sources: Object.values(sources),
 };
 
 const text = `
@@ -71,37 +61,34 @@ shrink fit,interference fit,"steel on steel, degreased, joined by temperature",,
 `;
 
 export const frictionRows = once(() =>
-	readRows(
-		text,
-		(cell): FrictionRow => ({
-			name: cell.text("name"),
-			where:
-				cell.text("where") === "interference fit"
-					? "interference fit"
-					: "thread and bearing face",
-			condition: cell.text("condition"),
-			...given({
-				low: cell.optional("low"),
-				typical: cell.optional("typical"),
-				high: cell.optional("high"),
-				note: cell.text("note"),
-			}),
-			source: sourceNamed(sources, cell.text("source")),
-		}),
-	),
+  readRows(
+    text,
+    (cell): FrictionRow => ({
+      name: cell.text("name"),
+      where: cell.text("where") === "interference fit" ? "interference fit" : "thread and bearing face",
+      condition: cell.text("condition"),
+      ...given({
+        low: cell.optional("low"),
+        typical: cell.optional("typical"),
+        high: cell.optional("high"),
+        note: cell.text("note"),
+      }),
+      source: sourceNamed(sources, cell.text("source")),
+    }),
+  ),
 );
 
 /** "B", "class B", "press fit". */
 export function friction(name: string): FrictionRow | Problem {
-	const wanted = plainKey(name.replace(/^\s*class\s+/i, ""));
-	const found = frictionRows().find((row) => plainKey(row.name) === wanted);
-	return (
-		found ??
-		notInTable({
-			code: "unknown-condition",
-			what: "friction class",
-			got: name.trim() || "nothing",
-			choices: frictionRows().map((row) => row.name),
-		})
-	);
+  const wanted = plainKey(name.replace(/^\s*class\s+/i, ""));
+  const found = frictionRows().find((row) => plainKey(row.name) === wanted);
+  return (
+    found ??
+    notInTable({
+      code: "unknown-condition",
+      what: "friction class",
+      got: name.trim() || "nothing",
+      choices: frictionRows().map((row) => row.name),
+    })
+  );
 }

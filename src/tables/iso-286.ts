@@ -6,61 +6,61 @@ import type { Source } from "../source.ts";
 import { notInTable, once, readRows, type TableInfo } from "./table.ts";
 
 export interface ToleranceLimits {
-	/** "H7", as the letters and grade were understood. */
-	readonly designation: string;
-	readonly part: "hole" | "shaft";
-	readonly grade: number;
-	/** Range of nominal sizes the deviation was read from, over and up to and including. */
-	readonly over_mm: number;
-	readonly upto_mm: number;
-	readonly tolerance_um: number;
-	readonly upper_um: number;
-	readonly lower_um: number;
+  /** "H7", as the letters and grade were understood. */
+  readonly designation: string;
+  readonly part: "hole" | "shaft";
+  readonly grade: number;
+  /** Range of nominal sizes the deviation was read from, over and up to and including. */
+  readonly over_mm: number;
+  readonly upto_mm: number;
+  readonly tolerance_um: number;
+  readonly upper_um: number;
+  readonly lower_um: number;
 }
 
 export const iso286Sources = {
-	tolerances: {
-		body: "ISO",
-		title: "ISO 286-1, standard tolerances",
-		edition: "2010",
-		at: "Table 1; all cells compared with IS 919-2:1993 and an open dataset of the DIN 286 tables (MIT licence)",
-		known: "second-hand",
-	},
-	holes: {
-		body: "ISO",
-		title: "ISO 286-1, deviations of holes",
-		edition: "2010",
-		at: "Tables 2 and 3; compared with an open dataset (MIT licence) and a printed hole table up to 280 mm",
-		known: "second-hand",
-	},
-	shafts: {
-		body: "ISO",
-		title: "ISO 286-1, deviations of shafts",
-		edition: "2010",
-		at: "Tables 4 and 5; compared with an open dataset (MIT licence) and a JIS B 0401:1999 shaft table up to 80 mm",
-		known: "second-hand",
-	},
-	rules: {
-		body: "ISO",
-		title: "ISO 286-1, delta rule, M6 over 250 to 315 mm, use below 1 mm",
-		edition: "2010",
-		known: "memory",
-	},
+  tolerances: {
+    body: "ISO",
+    title: "ISO 286-1, standard tolerances",
+    edition: "2010",
+    at: "Table 1; all cells compared with IS 919-2:1993 and an open dataset of the DIN 286 tables (MIT licence)",
+    known: "second-hand",
+  },
+  holes: {
+    body: "ISO",
+    title: "ISO 286-1, deviations of holes",
+    edition: "2010",
+    at: "Tables 2 and 3; compared with an open dataset (MIT licence) and a printed hole table up to 280 mm",
+    known: "second-hand",
+  },
+  shafts: {
+    body: "ISO",
+    title: "ISO 286-1, deviations of shafts",
+    edition: "2010",
+    at: "Tables 4 and 5; compared with an open dataset (MIT licence) and a JIS B 0401:1999 shaft table up to 80 mm",
+    known: "second-hand",
+  },
+  rules: {
+    body: "ISO",
+    title: "ISO 286-1, delta rule, M6 over 250 to 315 mm, use below 1 mm",
+    edition: "2010",
+    known: "memory",
+  },
 } as const satisfies Record<string, Source>;
 
 export const iso286Table: TableInfo = {
-	title: "ISO 286 tolerances and deviations to 500 mm",
-	units: {
-		over: "mm",
-		upto: "mm",
-		"IT1 to IT18": "um",
-		"hole deviations A to ZC": "um",
-		"shaft deviations a to zc": "um",
-		"delta IT3 to IT8": "um",
-	},
-	sources: Object.values(iso286Sources),
-	checked:
-		"an open dataset of the DIN 286 tables prints G over 3 to 6 as 2 (here 4) and leaves out delta for K 30 to 40, N 24 to 30, X 3 to 6; the first print of ISO 286-2:1988 has four wrong limits, put right by Corrigendum 1:2006",
+  title: "ISO 286 tolerances and deviations to 500 mm",
+  units: {
+    over: "mm",
+    upto: "mm",
+    "IT1 to IT18": "um",
+    "hole deviations A to ZC": "um",
+    "shaft deviations a to zc": "um",
+    "delta IT3 to IT8": "um",
+  },
+  sources: Object.values(iso286Sources),
+  checked:
+    "an open dataset of the DIN 286 tables prints G over 3 to 6 as 2 (here 4) and leaves out delta for K 30 to 40, N 24 to 30, X 3 to 6; the first print of ISO 286-2:1988 has four wrong limits, put right by Corrigendum 1:2006",
 };
 
 const toleranceText = `
@@ -139,22 +139,22 @@ over_mm,upto_mm,a_es,b_es,c_es,d_es,e_es,f_es,g_es,h_es,j5_j6_ei,j7_ei,k_4to7_ei
 `;
 
 interface Range {
-	readonly over: number;
-	readonly upto: number;
-	readonly cell: (column: string) => number | undefined;
+  readonly over: number;
+  readonly upto: number;
+  readonly cell: (column: string) => number | undefined;
 }
 
 const ranges = (text: string) =>
-	once(() =>
-		readRows(
-			text,
-			(cell): Range => ({
-				over: cell.number("over_mm"),
-				upto: cell.number("upto_mm"),
-				cell: cell.optional,
-			}),
-		),
-	);
+  once(() =>
+    readRows(
+      text,
+      (cell): Range => ({
+        over: cell.number("over_mm"),
+        upto: cell.number("upto_mm"),
+        cell: cell.optional,
+      }),
+    ),
+  );
 const tolerances = ranges(toleranceText);
 const holes = ranges(holeText);
 const shafts = ranges(shaftText);
@@ -163,282 +163,208 @@ const shafts = ranges(shaftText);
 const tidy = (size_mm: number): number => Math.round(size_mm * 1e6) / 1e6;
 
 function rangeOf(rows: readonly Range[], size_mm: number): Range | Problem {
-	const size = tidy(size_mm);
-	const found = rows.find((row) => size > row.over && size <= row.upto);
-	if (found) return found;
-	return problem({
-		code: "size-outside-table",
-		what: "nominal size",
-		got: `${size} mm`,
-		must: "be over 0 up to 500 mm",
-		why: "the tables of ISO 286 carried here end there",
-	});
+  const size = tidy(size_mm);
+  const found = rows.find((row) => size > row.over && size <= row.upto);
+  if (found) return found;
+  return problem({
+    code: "size-outside-table",
+    what: "nominal size",
+    got: `${size} mm`,
+    must: "be over 0 up to 500 mm",
+    why: "the tables of ISO 286 carried here end there",
+  });
 }
 
 /** Standard tolerance IT1 to IT18, in micrometres. */
-export function standardTolerance(
-	size_mm: number,
-	grade: number,
-): number | Problem {
-	const range = rangeOf(tolerances(), size_mm);
-	if (isProblem(range)) return range;
-	const tolerance = gradeCell(range, grade);
-	if (tolerance === undefined) {
-		return problem({
-			code: "unknown-grade",
-			what: "tolerance grade",
-			got: `IT${grade}`,
-			must: "be IT1 to IT18",
-			why: "IT01 and IT0 are not carried",
-		});
-	}
-	if (grade >= 14 && tidy(size_mm) <= 1) {
-		return problem({
-			code: "grade-not-used",
-			what: "tolerance grade",
-			got: `IT${grade} at ${tidy(size_mm)} mm`,
-			must: "be IT13 or finer",
-			why: "ISO 286 does not use IT14 to IT18 up to 1 mm",
-		});
-	}
-	return tolerance;
+export function standardTolerance(size_mm: number, grade: number): number | Problem {
+  const range = rangeOf(tolerances(), size_mm);
+  if (isProblem(range)) return range;
+  const tolerance = gradeCell(range, grade);
+  if (tolerance === undefined) {
+    return problem({
+      code: "unknown-grade",
+      what: "tolerance grade",
+      got: `IT${grade}`,
+      must: "be IT1 to IT18",
+      why: "IT01 and IT0 are not carried",
+    });
+  }
+  if (grade >= 14 && tidy(size_mm) <= 1) {
+    return problem({
+      code: "grade-not-used",
+      what: "tolerance grade",
+      got: `IT${grade} at ${tidy(size_mm)} mm`,
+      must: "be IT13 or finer",
+      why: "ISO 286 does not use IT14 to IT18 up to 1 mm",
+    });
+  }
+  return tolerance;
 }
 
 const gradeCell = (range: Range, grade: number): number | undefined =>
-	Number.isInteger(grade) && grade >= 1 && grade <= 18
-		? range.cell(`IT${grade}`)
-		: undefined;
+  Number.isInteger(grade) && grade >= 1 && grade <= 18 ? range.cell(`IT${grade}`) : undefined;
 
-const holeLetters =
-	"A B C D E F G H J JS K M N P R S T U V X Y Z ZA ZB ZC".split(" ");
+const holeLetters = "A B C D E F G H J JS K M N P R S T U V X Y Z ZA ZB ZC".split(" ");
 const shaftLetters = holeLetters.map((letter) => letter.toLowerCase());
 
 /** Upper and lower deviation in micrometres: toleranceLimits(25, "H7"), toleranceLimits(25, "k6"). Capitals are holes. */
-export function toleranceLimits(
-	size_mm: number,
-	designation: string,
-): ToleranceLimits | Problem {
-	const parts = /^([A-Za-z]{1,2})(\d{1,2})$/.exec(
-		designation.replace(/\s+/g, ""),
-	);
-	const [, letter = "", digits = ""] = parts ?? [];
-	const part = holeLetters.includes(letter)
-		? "hole"
-		: shaftLetters.includes(letter)
-			? "shaft"
-			: undefined;
-	if (part === undefined) return unknownLetter(designation, letter, digits);
-	// "H01" is grade IT01, not IT1.
-	const grade = digits.startsWith("0") ? Number.NaN : Number(digits);
-	const tolerance = standardTolerance(size_mm, grade);
-	if (isProblem(tolerance)) return tolerance;
-	const range = rangeOf(part === "hole" ? holes() : shafts(), size_mm);
-	if (isProblem(range)) return range;
-	const limits =
-		part === "hole"
-			? holeDeviations(range, letter, grade, tolerance, tidy(size_mm))
-			: shaftDeviations(range, letter, grade, tolerance, tidy(size_mm));
-	if (isProblem(limits)) return limits;
-	return {
-		designation: `${letter}${grade}`,
-		part,
-		grade,
-		over_mm: range.over,
-		upto_mm: range.upto,
-		tolerance_um: tolerance,
-		...limits,
-	};
+export function toleranceLimits(size_mm: number, designation: string): ToleranceLimits | Problem {
+  const parts = /^([A-Za-z]{1,2})(\d{1,2})$/.exec(designation.replace(/\s+/g, ""));
+  const [, letter = "", digits = ""] = parts ?? [];
+  const part = holeLetters.includes(letter) ? "hole" : shaftLetters.includes(letter) ? "shaft" : undefined;
+  if (part === undefined) return unknownLetter(designation, letter, digits);
+  // "H01" is grade IT01, not IT1.
+  const grade = digits.startsWith("0") ? Number.NaN : Number(digits);
+  const tolerance = standardTolerance(size_mm, grade);
+  if (isProblem(tolerance)) return tolerance;
+  const range = rangeOf(part === "hole" ? holes() : shafts(), size_mm);
+  if (isProblem(range)) return range;
+  const limits =
+    part === "hole"
+      ? holeDeviations(range, letter, grade, tolerance, tidy(size_mm))
+      : shaftDeviations(range, letter, grade, tolerance, tidy(size_mm));
+  if (isProblem(limits)) return limits;
+  return {
+    designation: `${letter}${grade}`,
+    part,
+    grade,
+    over_mm: range.over,
+    upto_mm: range.upto,
+    tolerance_um: tolerance,
+    ...limits,
+  };
 }
 
 interface Deviations {
-	readonly upper_um: number;
-	readonly lower_um: number;
+  readonly upper_um: number;
+  readonly lower_um: number;
 }
 
 const below = (upper_um: number, tolerance: number): Deviations => ({
-	upper_um: upper_um + 0,
-	lower_um: upper_um - tolerance,
+  upper_um: upper_um + 0,
+  lower_um: upper_um - tolerance,
 });
 const above = (lower_um: number, tolerance: number): Deviations => ({
-	upper_um: lower_um + tolerance,
-	lower_um: lower_um + 0,
+  upper_um: lower_um + tolerance,
+  lower_um: lower_um + 0,
 });
 const around = (tolerance: number): Deviations => ({
-	upper_um: tolerance / 2,
-	lower_um: -tolerance / 2,
+  upper_um: tolerance / 2,
+  lower_um: -tolerance / 2,
 });
 
 function shaftDeviations(
-	range: Range,
-	letter: string,
-	grade: number,
-	tolerance: number,
-	size: number,
+  range: Range,
+  letter: string,
+  grade: number,
+  tolerance: number,
+  size: number,
 ): Deviations | Problem {
-	if (letter === "js") return around(tolerance);
-	if ((letter === "a" || letter === "b") && size <= 1)
-		return notDefined(letter, grade, size, "a and b are not used up to 1 mm");
-	if (letter <= "h")
-		return answer(
-			range.cell(`${letter}_es`),
-			(deviation) => below(deviation, tolerance),
-			letter,
-			grade,
-			size,
-		);
-	if (letter === "j") {
-		const column =
-			grade === 5 || grade === 6 ? "j5_j6_ei" : grade === 7 ? "j7_ei" : "";
-		if (column === "")
-			return notDefined(
-				letter,
-				grade,
-				size,
-				"j is tabulated for grades 5, 6 and 7",
-			);
-		return answer(
-			range.cell(column),
-			(deviation) => above(deviation, tolerance),
-			letter,
-			grade,
-			size,
-		);
-	}
-	const column =
-		letter === "k"
-			? grade >= 4 && grade <= 7
-				? "k_4to7_ei"
-				: "k_other_ei"
-			: `${letter}_ei`;
-	return answer(
-		range.cell(column),
-		(deviation) => above(deviation, tolerance),
-		letter,
-		grade,
-		size,
-	);
+  if (letter === "js") return around(tolerance);
+  if ((letter === "a" || letter === "b") && size <= 1)
+    return notDefined(letter, grade, size, "a and b are not used up to 1 mm");
+  if (letter <= "h")
+    return answer(
+      range.cell(`${letter}_es`),
+      (deviation) => below(deviation, tolerance),
+      letter,
+      grade,
+      size,
+    );
+  if (letter === "j") {
+    const column = grade === 5 || grade === 6 ? "j5_j6_ei" : grade === 7 ? "j7_ei" : "";
+    if (column === "") return notDefined(letter, grade, size, "j is tabulated for grades 5, 6 and 7");
+    return answer(range.cell(column), (deviation) => above(deviation, tolerance), letter, grade, size);
+  }
+  const column = letter === "k" ? (grade >= 4 && grade <= 7 ? "k_4to7_ei" : "k_other_ei") : `${letter}_ei`;
+  return answer(range.cell(column), (deviation) => above(deviation, tolerance), letter, grade, size);
 }
 
 function holeDeviations(
-	range: Range,
-	letter: string,
-	grade: number,
-	tolerance: number,
-	size: number,
+  range: Range,
+  letter: string,
+  grade: number,
+  tolerance: number,
+  size: number,
 ): Deviations | Problem {
-	if (letter === "JS") return around(tolerance);
-	if ((letter === "A" || letter === "B") && size <= 1)
-		return notDefined(letter, grade, size, "A and B are not used up to 1 mm");
-	if (letter <= "H")
-		return answer(
-			range.cell(`${letter}_EI`),
-			(deviation) => above(deviation, tolerance),
-			letter,
-			grade,
-			size,
-		);
-	if (letter === "J") {
-		if (grade < 6 || grade > 8)
-			return notDefined(
-				letter,
-				grade,
-				size,
-				"J is tabulated for grades 6, 7 and 8",
-			);
-		return answer(
-			range.cell(`J${grade}_ES`),
-			(deviation) => below(deviation, tolerance),
-			letter,
-			grade,
-			size,
-		);
-	}
-	if (letter === "K" && grade > 8 && size > 3)
-		return notDefined(
-			letter,
-			grade,
-			size,
-			"K coarser than IT8 is used up to 3 mm only",
-		);
-	if (letter === "N" && grade > 8 && size <= 1)
-		return notDefined(
-			letter,
-			grade,
-			size,
-			"N coarser than IT8 is not used up to 1 mm",
-		);
-	return answer(
-		upperOfHole(range, letter, grade),
-		(deviation) => below(deviation, tolerance),
-		letter,
-		grade,
-		size,
-	);
+  if (letter === "JS") return around(tolerance);
+  if ((letter === "A" || letter === "B") && size <= 1)
+    return notDefined(letter, grade, size, "A and B are not used up to 1 mm");
+  if (letter <= "H")
+    return answer(
+      range.cell(`${letter}_EI`),
+      (deviation) => above(deviation, tolerance),
+      letter,
+      grade,
+      size,
+    );
+  if (letter === "J") {
+    if (grade < 6 || grade > 8)
+      return notDefined(letter, grade, size, "J is tabulated for grades 6, 7 and 8");
+    return answer(
+      range.cell(`J${grade}_ES`),
+      (deviation) => below(deviation, tolerance),
+      letter,
+      grade,
+      size,
+    );
+  }
+  if (letter === "K" && grade > 8 && size > 3)
+    return notDefined(letter, grade, size, "K coarser than IT8 is used up to 3 mm only");
+  if (letter === "N" && grade > 8 && size <= 1)
+    return notDefined(letter, grade, size, "N coarser than IT8 is not used up to 1 mm");
+  return answer(
+    upperOfHole(range, letter, grade),
+    (deviation) => below(deviation, tolerance),
+    letter,
+    grade,
+    size,
+  );
 }
 
 // The delta rule: K, M, N to IT8 and P to ZC to IT7 lie higher by IT(n) - IT(n - 1), so that
 // P7/h6 is the same fit as H7/p6. Coarser grades take the tabulated value as it stands.
-function upperOfHole(
-	range: Range,
-	letter: string,
-	grade: number,
-): number | undefined {
-	if (letter === "M" && grade === 6 && range.over >= 250 && range.upto <= 315)
-		return -9;
-	if (letter === "N" && grade > 8) return range.cell("N_ES_gt8");
-	const column =
-		letter === "K" || letter === "N"
-			? `${letter}_base_ES_le8`
-			: `${letter}_base_ES`;
-	const base = range.cell(column);
-	const finest = "KMN".includes(letter) ? 8 : 7;
-	const delta =
-		grade >= 3 && grade <= finest ? (range.cell(`delta_IT${grade}`) ?? 0) : 0;
-	return base === undefined ? undefined : base + delta;
+function upperOfHole(range: Range, letter: string, grade: number): number | undefined {
+  if (letter === "M" && grade === 6 && range.over >= 250 && range.upto <= 315) return -9;
+  if (letter === "N" && grade > 8) return range.cell("N_ES_gt8");
+  const column = letter === "K" || letter === "N" ? `${letter}_base_ES_le8` : `${letter}_base_ES`;
+  const base = range.cell(column);
+  const finest = "KMN".includes(letter) ? 8 : 7;
+  const delta = grade >= 3 && grade <= finest ? (range.cell(`delta_IT${grade}`) ?? 0) : 0;
+  return base === undefined ? undefined : base + delta;
 }
 
 function answer(
-	deviation: number | undefined,
-	limits: (deviation: number) => Deviations,
-	letter: string,
-	grade: number,
-	size: number,
+  deviation: number | undefined,
+  limits: (deviation: number) => Deviations,
+  letter: string,
+  grade: number,
+  size: number,
 ): Deviations | Problem {
-	return deviation === undefined
-		? notDefined(letter, grade, size, `ISO 286 gives no ${letter} at this size`)
-		: limits(deviation);
+  return deviation === undefined
+    ? notDefined(letter, grade, size, `ISO 286 gives no ${letter} at this size`)
+    : limits(deviation);
 }
 
-const notDefined = (
-	letter: string,
-	grade: number,
-	size: number,
-	why: string,
-): Problem =>
-	problem({
-		code: "class-not-defined",
-		what: "tolerance class",
-		got: `${letter}${grade} at ${size} mm`,
-		must: "be a class ISO 286 defines at that size",
-		why,
-	});
+const notDefined = (letter: string, grade: number, size: number, why: string): Problem =>
+  problem({
+    code: "class-not-defined",
+    what: "tolerance class",
+    got: `${letter}${grade} at ${size} mm`,
+    must: "be a class ISO 286 defines at that size",
+    why,
+  });
 
-function unknownLetter(
-	designation: string,
-	letter: string,
-	digits: string,
-): Problem {
-	const hole = letter.toUpperCase();
-	const known = holeLetters.includes(hole);
-	return notInTable({
-		code: "unknown-tolerance-class",
-		what: "tolerance class",
-		got: designation.trim() || "nothing",
-		choices: known
-			? [`${hole}${digits}`, `${hole.toLowerCase()}${digits}`]
-			: ["H7", "k6"],
-		why: known
-			? "both letters are capitals for a hole and small for a shaft"
-			: "a class is one letter pair of ISO 286 and a grade; cd, ef and fg are not carried",
-	});
+function unknownLetter(designation: string, letter: string, digits: string): Problem {
+  const hole = letter.toUpperCase();
+  const known = holeLetters.includes(hole);
+  return notInTable({
+    code: "unknown-tolerance-class",
+    what: "tolerance class",
+    got: designation.trim() || "nothing",
+    choices: known ? [`${hole}${digits}`, `${hole.toLowerCase()}${digits}`] : ["H7", "k6"],
+    why: known
+      ? "both letters are capitals for a hole and small for a shaft"
+      : "a class is one letter pair of ISO 286 and a grade; cd, ef and fg are not carried",
+  });
 }

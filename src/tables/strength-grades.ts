@@ -3,132 +3,123 @@
 
 import type { Problem } from "../problem.ts";
 import type { Source } from "../source.ts";
-import {
-	given,
-	notInTable,
-	once,
-	plainKey,
-	readRows,
-	sourceNamed,
-	type TableInfo,
-} from "./table.ts";
+import { given, notInTable, once, plainKey, readRows, sourceNamed, type TableInfo } from "./table.ts";
 
 export type ThreadSize = { readonly value: number; readonly unit: "mm" | "in" };
 
 export interface StrengthGrade {
-	readonly standard: string;
-	readonly grade: string;
-	readonly product: "bolt" | "nut";
-	/** Range of thread sizes: over (or from, where `fromIncluded`) and up to and including. */
-	readonly over?: number;
-	readonly fromIncluded: boolean;
-	readonly upto?: number;
-	readonly sizeUnit: "mm" | "in";
-	/** Stress under proof load. Absent where the standard or the copy gives none. */
-	readonly proof?: number;
-	/** ReL, Rp0.2 or Rpf, as the standard defines. */
-	readonly yield?: number;
-	readonly tensile?: number;
-	readonly stressUnit: "MPa" | "ksi";
-	readonly source: Source;
-	readonly note?: string;
+  readonly standard: string;
+  readonly grade: string;
+  readonly product: "bolt" | "nut";
+  /** Range of thread sizes: over (or from, where `fromIncluded`) and up to and including. */
+  readonly over?: number;
+  readonly fromIncluded: boolean;
+  readonly upto?: number;
+  readonly sizeUnit: "mm" | "in";
+  /** Stress under proof load. Absent where the standard or the copy gives none. */
+  readonly proof?: number;
+  /** ReL, Rp0.2 or Rpf, as the standard defines. */
+  readonly yield?: number;
+  readonly tensile?: number;
+  readonly stressUnit: "MPa" | "ksi";
+  readonly source: Source;
+  readonly note?: string;
 }
 
 const sources = {
-	iso898a: {
-		body: "ISO",
-		title: "ISO 898-1, mechanical properties",
-		edition: "2009 and another, two reprints",
-		known: "second-hand",
-	},
-	iso898b: {
-		body: "ISO",
-		title: "ISO 898-1, mechanical properties",
-		edition: "reprint",
-		known: "second-hand",
-	},
-	iso898c: {
-		body: "ISO",
-		title: "ISO 898-1, mechanical properties",
-		edition: "2009, reprint",
-		known: "second-hand",
-	},
-	iso898m: {
-		body: "ISO",
-		title: "ISO 898-1",
-		at: "Table 3; proof consistent with a reprinted M10 proof load",
-		known: "memory",
-	},
-	textbook: {
-		body: "Shigley & Mischke",
-		title: "Mechanical Engineering Design",
-		edition: "5th (1989)",
-		at: "p. 341",
-		known: "read",
-	},
-	chart: {
-		body: "ASTM, SAE, ISO",
-		title: "Grade marking chart",
-		edition: "two copies",
-		known: "second-hand",
-	},
-	iso3506: {
-		body: "ISO",
-		title: "ISO 3506-1, mechanical properties",
-		edition: "2009 with the diameter limits of 1997, reprint",
-		known: "second-hand",
-	},
-	iso3506m: {
-		body: "ISO",
-		title: "ISO 3506-1",
-		edition: "2009",
-		at: "Table 3",
-		known: "memory",
-	},
-	iso8982: {
-		body: "DIN",
-		title:
-			"DIN EN 20898-2 (ISO 898-2:1992), proof loads of nuts, coarse thread",
-		at: "stress = proof load / stress area",
-		known: "second-hand",
-	},
-	din267: {
-		body: "DIN",
-		title: "DIN 267-4 (withdrawn)",
-		edition: "two reprints",
-		at: "older 0.8 d nuts",
-		known: "second-hand",
-	},
-	astmNut: {
-		body: "ASTM",
-		title: "A194 and A563, proof stress of nuts",
-		known: "memory",
-	},
-	j995: {
-		body: "SAE",
-		title: "J995, proof stress of nuts",
-		at: "UNC; fine threads differ",
-		known: "memory",
-	},
+  iso898a: {
+    body: "ISO",
+    title: "ISO 898-1, mechanical properties",
+    edition: "2009 and another, two reprints",
+    known: "second-hand",
+  },
+  iso898b: {
+    body: "ISO",
+    title: "ISO 898-1, mechanical properties",
+    edition: "reprint",
+    known: "second-hand",
+  },
+  iso898c: {
+    body: "ISO",
+    title: "ISO 898-1, mechanical properties",
+    edition: "2009, reprint",
+    known: "second-hand",
+  },
+  iso898m: {
+    body: "ISO",
+    title: "ISO 898-1",
+    at: "Table 3; proof consistent with a reprinted M10 proof load",
+    known: "memory",
+  },
+  textbook: {
+    body: "Shigley & Mischke",
+    title: "Mechanical Engineering Design",
+    edition: "5th (1989)",
+    at: "p. 341",
+    known: "read",
+  },
+  chart: {
+    body: "ASTM, SAE, ISO",
+    title: "Grade marking chart",
+    edition: "two copies",
+    known: "second-hand",
+  },
+  iso3506: {
+    body: "ISO",
+    title: "ISO 3506-1, mechanical properties",
+    edition: "2009 with the diameter limits of 1997, reprint",
+    known: "second-hand",
+  },
+  iso3506m: {
+    body: "ISO",
+    title: "ISO 3506-1",
+    edition: "2009",
+    at: "Table 3",
+    known: "memory",
+  },
+  iso8982: {
+    body: "DIN",
+    title: "DIN EN 20898-2 (ISO 898-2:1992), proof loads of nuts, coarse thread",
+    at: "stress = proof load / stress area",
+    known: "second-hand",
+  },
+  din267: {
+    body: "DIN",
+    title: "DIN 267-4 (withdrawn)",
+    edition: "two reprints",
+    at: "older 0.8 d nuts",
+    known: "second-hand",
+  },
+  astmNut: {
+    body: "ASTM",
+    title: "A194 and A563, proof stress of nuts",
+    known: "memory",
+  },
+  j995: {
+    body: "SAE",
+    title: "J995, proof stress of nuts",
+    at: "UNC; fine threads differ",
+    known: "memory",
+  },
 } as const satisfies Record<string, Source>;
 
 export const strengthGradeSources = sources;
 
 export const strengthGradeTable: TableInfo = {
-	title: "Minimum strengths of bolts and proof stress of nuts",
-	units: {
-		standard: "",
-		grade: "",
-		product: "",
-		over: "per row",
-		upto: "per row",
-		proof: "per row",
-		yield: "per row",
-		tensile: "per row",
-	},
-	sources: Object.values(sources),
-	checked:
-		"ISO 898-1 proof and tensile rows reproduce the EN ISO 898-1 load tables M3 to M39, nut rows the DIN EN 20898-2 proof loads M5 to M39, SAE J429 grades 2, 5, 8 a load sheet for 1/4 to 3/8; one reprint swaps the proof stress of 8.8 below and above M16",
+  title: "Minimum strengths of bolts and proof stress of nuts",
+  units: {
+    standard: "",
+    grade: "",
+    product: "",
+    over: "per row",
+    upto: "per row",
+    proof: "per row",
+    yield: "per row",
+    tensile: "per row",
+  },
+  sources: Object.values(sources),
+  checked:
+    "ISO 898-1 proof and tensile rows reproduce the EN ISO 898-1 load tables M3 to M39, nut rows the DIN EN 20898-2 proof loads M5 to M39, SAE J429 grades 2, 5, 8 a load sheet for 1/4 to 3/8; one reprint swaps the proof stress of 8.8 below and above M16",
 };
 
 const text = `
@@ -226,166 +217,138 @@ SAE J995,8,nut,0.25,yes,1.5,in,150,,,ksi,j995,
 `;
 
 export const strengthGrades = once(() =>
-	readRows(text, (cell): StrengthGrade => {
-		const [over, upto] = [cell.optional("over"), cell.optional("upto")];
-		return {
-			standard: cell.text("standard"),
-			grade: cell.text("grade"),
-			product: cell.text("product") === "nut" ? "nut" : "bolt",
-			...given({
-				over,
-				upto,
-				proof: cell.optional("proof"),
-				yield: cell.optional("yield"),
-				tensile: cell.optional("tensile"),
-			}),
-			fromIncluded: cell.text("from") === "yes",
-			sizeUnit: cell.text("sizeUnit") === "mm" ? "mm" : "in",
-			stressUnit: cell.text("stressUnit") === "MPa" ? "MPa" : "ksi",
-			source: sourceNamed(sources, cell.text("source")),
-			...given({ note: cell.text("note") }),
-		};
-	}),
+  readRows(text, (cell): StrengthGrade => {
+    const [over, upto] = [cell.optional("over"), cell.optional("upto")];
+    return {
+      standard: cell.text("standard"),
+      grade: cell.text("grade"),
+      product: cell.text("product") === "nut" ? "nut" : "bolt",
+      ...given({
+        over,
+        upto,
+        proof: cell.optional("proof"),
+        yield: cell.optional("yield"),
+        tensile: cell.optional("tensile"),
+      }),
+      fromIncluded: cell.text("from") === "yes",
+      sizeUnit: cell.text("sizeUnit") === "mm" ? "mm" : "in",
+      stressUnit: cell.text("stressUnit") === "MPa" ? "MPa" : "ksi",
+      source: sourceNamed(sources, cell.text("source")),
+      ...given({ note: cell.text("note") }),
+    };
+  }),
 );
 
-export const boltStrength = (
-	standard: string,
-	grade: string,
-	size: ThreadSize,
-): StrengthGrade | Problem => lookUp("bolt", standard, grade, size);
+export const boltStrength = (standard: string, grade: string, size: ThreadSize): StrengthGrade | Problem =>
+  lookUp("bolt", standard, grade, size);
 
-export const nutStrength = (
-	standard: string,
-	grade: string,
-	size: ThreadSize,
-): StrengthGrade | Problem => lookUp("nut", standard, grade, size);
+export const nutStrength = (standard: string, grade: string, size: ThreadSize): StrengthGrade | Problem =>
+  lookUp("nut", standard, grade, size);
 
 /** Standards and grades that can be asked for, in the order of the table. */
 export function strengthChoices(product: "bolt" | "nut"): readonly {
-	readonly standard: string;
-	readonly grades: readonly string[];
+  readonly standard: string;
+  readonly grades: readonly string[];
 }[] {
-	const rows = strengthGrades().filter((row) => row.product === product);
-	const standards = [...new Set(rows.map((row) => row.standard))];
-	return standards.map((standard) => ({
-		standard,
-		grades: [
-			...new Set(
-				rows.filter((row) => row.standard === standard).flatMap(gradeNames),
-			),
-		],
-	}));
+  const rows = strengthGrades().filter((row) => row.product === product);
+  const standards = [...new Set(rows.map((row) => row.standard))];
+  return standards.map((standard) => ({
+    standard,
+    grades: [...new Set(rows.filter((row) => row.standard === standard).flatMap(gradeNames))],
+  }));
 }
 
 function lookUp(
-	product: "bolt" | "nut",
-	standard: string,
-	grade: string,
-	size: ThreadSize,
+  product: "bolt" | "nut",
+  standard: string,
+  grade: string,
+  size: ThreadSize,
 ): StrengthGrade | Problem {
-	const rows = strengthGrades().filter((row) => row.product === product);
-	const ofGrade = rows.filter((row) =>
-		gradeNames(row).some(
-			(name) => key(row.standard, name) === key(standard, grade),
-		),
-	);
-	const [first] = ofGrade;
-	if (!first) return unknownGrade(rows, product, standard, grade);
-	if (first.sizeUnit !== size.unit) {
-		const [has, needs] =
-			size.unit === "mm" ? ["metric", "inch"] : ["inch", "metric"];
-		return notInTable({
-			code: "wrong-thread-system",
-			what: `${product} grade ${first.standard} ${grade.trim()}`,
-			got: `a ${has} thread`,
-			choices: [],
-			why: `its rows are for ${needs} threads`,
-			hint: `name ${needs === "inch" ? "an" : "a"} ${needs} thread or a grade for ${has} ones`,
-		});
-	}
-	const found = ofGrade.find((row) => holds(row, size.value));
-	if (found) return found;
-	return notInTable({
-		code: "size-outside-grade",
-		what: `thread size for ${first.standard} ${grade.trim()}`,
-		got: `${size.value} ${size.unit}`,
-		choices: ofGrade.map(rangeWords),
-		why: first.note ?? "the standard gives no strength outside its sizes",
-	});
+  const rows = strengthGrades().filter((row) => row.product === product);
+  const ofGrade = rows.filter((row) =>
+    gradeNames(row).some((name) => key(row.standard, name) === key(standard, grade)),
+  );
+  const [first] = ofGrade;
+  if (!first) return unknownGrade(rows, product, standard, grade);
+  if (first.sizeUnit !== size.unit) {
+    const [has, needs] = size.unit === "mm" ? ["metric", "inch"] : ["inch", "metric"];
+    return notInTable({
+      code: "wrong-thread-system",
+      what: `${product} grade ${first.standard} ${grade.trim()}`,
+      got: `a ${has} thread`,
+      choices: [],
+      why: `its rows are for ${needs} threads`,
+      hint: `name ${needs === "inch" ? "an" : "a"} ${needs} thread or a grade for ${has} ones`,
+    });
+  }
+  const found = ofGrade.find((row) => holds(row, size.value));
+  if (found) return found;
+  return notInTable({
+    code: "size-outside-grade",
+    what: `thread size for ${first.standard} ${grade.trim()}`,
+    got: `${size.value} ${size.unit}`,
+    choices: ofGrade.map(rangeWords),
+    why: first.note ?? "the standard gives no strength outside its sizes",
+  });
 }
 
 function unknownGrade(
-	rows: readonly StrengthGrade[],
-	product: string,
-	standard: string,
-	grade: string,
+  rows: readonly StrengthGrade[],
+  product: string,
+  standard: string,
+  grade: string,
 ): Problem {
-	const named = rows.filter(
-		(row) => plainKey(bare(row.standard)) === plainKey(bare(standard)),
-	);
-	const close = rows.filter((row) =>
-		key(row.standard, row.grade).startsWith(key(standard, grade)),
-	);
-	const pool = close.length > 0 ? close : named;
-	if (pool.length > 0) {
-		const choices = [
-			...new Set(
-				pool.flatMap((row) =>
-					gradeNames(row).map((name) =>
-						pool === named ? name : `${row.standard} ${name}`,
-					),
-				),
-			),
-		];
-		return notInTable({
-			code: "unknown-grade",
-			what: `${product} grade of ${standard.trim()}`,
-			got: grade.trim() || "nothing",
-			choices,
-		});
-	}
-	const standards = [...new Set(rows.map((row) => row.standard))];
-	return notInTable({
-		code: "unknown-standard",
-		what: `${product} standard`,
-		got: standard.trim() || "nothing",
-		choices: standards,
-	});
+  const named = rows.filter((row) => plainKey(bare(row.standard)) === plainKey(bare(standard)));
+  const close = rows.filter((row) => key(row.standard, row.grade).startsWith(key(standard, grade)));
+  const pool = close.length > 0 ? close : named;
+  if (pool.length > 0) {
+    const choices = [
+      ...new Set(
+        pool.flatMap((row) =>
+          gradeNames(row).map((name) => (pool === named ? name : `${row.standard} ${name}`)),
+        ),
+      ),
+    ];
+    return notInTable({
+      code: "unknown-grade",
+      what: `${product} grade of ${standard.trim()}`,
+      got: grade.trim() || "nothing",
+      choices,
+    });
+  }
+  const standards = [...new Set(rows.map((row) => row.standard))];
+  return notInTable({
+    code: "unknown-standard",
+    what: `${product} standard`,
+    got: standard.trim() || "nothing",
+    choices: standards,
+  });
 }
 
 // Ranges are half-open: over 16, up to and including 39.
 function holds(row: StrengthGrade, size: number): boolean {
-	const aboveLower =
-		row.over === undefined ||
-		size > row.over ||
-		(row.fromIncluded && size === row.over);
-	return aboveLower && (row.upto === undefined || size <= row.upto);
+  const aboveLower = row.over === undefined || size > row.over || (row.fromIncluded && size === row.over);
+  return aboveLower && (row.upto === undefined || size <= row.upto);
 }
 
 function rangeWords(row: StrengthGrade): string {
-	const low =
-		row.over === undefined || row.over === 0
-			? ""
-			: `${row.fromIncluded ? "from" : "over"} ${row.over} `;
-	return `${low}${row.upto === undefined ? "and above" : `up to ${row.upto}`} ${row.sizeUnit}`;
+  const low =
+    row.over === undefined || row.over === 0 ? "" : `${row.fromIncluded ? "from" : "over"} ${row.over} `;
+  return `${low}${row.upto === undefined ? "and above" : `up to ${row.upto}`} ${row.sizeUnit}`;
 }
 
 // "A1/A2/A4-70" answers to A1-70, A2-70 and A4-70.
 function gradeNames(row: StrengthGrade): readonly string[] {
-	const parts = /^((?:[A-Z]\d\/)+[A-Z]\d)-(\d+)$/.exec(row.grade);
-	return parts
-		? (parts[1] ?? "").split("/").map((steel) => `${steel}-${parts[2]}`)
-		: [row.grade];
+  const parts = /^((?:[A-Z]\d\/)+[A-Z]\d)-(\d+)$/.exec(row.grade);
+  return parts ? (parts[1] ?? "").split("/").map((steel) => `${steel}-${parts[2]}`) : [row.grade];
 }
 
 // National prefixes and the words "grade" and "class" do not change which table is meant.
 const bare = (standard: string): string =>
-	standard
-		.trim()
-		.replace(/^(?:(?:DIN|BS|NF|EN)\s+)*(?=(?:EN\s*)?ISO)/i, "")
-		.replace(/^EN\s+(?=ISO)/i, "");
+  standard
+    .trim()
+    .replace(/^(?:(?:DIN|BS|NF|EN)\s+)*(?=(?:EN\s*)?ISO)/i, "")
+    .replace(/^EN\s+(?=ISO)/i, "");
 
 const key = (standard: string, grade: string): string =>
-	plainKey(
-		bare(standard) + grade.trim().replace(/^(?:grade|class|gr\.?)\s*/i, ""),
-	);
+  plainKey(bare(standard) + grade.trim().replace(/^(?:grade|class|gr\.?)\s*/i, ""));

@@ -4,119 +4,113 @@
 
 import type { Problem } from "../problem.ts";
 import type { Source } from "../source.ts";
-import {
-	nearestTo,
-	notInTable,
-	once,
-	readRows,
-	type TableInfo,
-} from "./table.ts";
+import { nearestTo, notInTable, once, readRows, type TableInfo } from "./table.ts";
 
 export interface MetricThread {
-	/** "M24" for the coarse pitch, "M24x2" for a fine one. */
-	readonly designation: string;
-	readonly series: "coarse" | "fine";
-	readonly diameter_mm: number;
-	readonly pitch_mm: number;
-	/** Basic sizes as printed, three decimals. */
-	readonly pitchDiameter_mm: number;
-	readonly minorDiameterExternal_mm: number;
-	readonly minorDiameterInternal_mm: number;
-	/** Nominal stress area as printed, three figures; the load tables are built on it. */
-	readonly stressArea_mm2: number;
-	/** Position g of the external thread, upper deviation (negative). */
-	readonly deviationG_um: number;
-	readonly crestTolerance6_um: number;
-	readonly pitchTolerance6_um: number;
-	readonly internalPitchTolerance6_um: number;
-	readonly internalMinorTolerance6_um: number;
-	readonly majorMax6g_mm: number;
-	readonly majorMin6g_mm: number;
-	readonly pitchMax6g_mm: number;
-	readonly pitchMin6g_mm: number;
-	readonly pitchMin6H_mm: number;
-	readonly pitchMax6H_mm: number;
-	readonly minorMin6H_mm: number;
-	readonly minorMax6H_mm: number;
+  /** "M24" for the coarse pitch, "M24x2" for a fine one. */
+  readonly designation: string;
+  readonly series: "coarse" | "fine";
+  readonly diameter_mm: number;
+  readonly pitch_mm: number;
+  /** Basic sizes as printed, three decimals. */
+  readonly pitchDiameter_mm: number;
+  readonly minorDiameterExternal_mm: number;
+  readonly minorDiameterInternal_mm: number;
+  /** Nominal stress area as printed, three figures; the load tables are built on it. */
+  readonly stressArea_mm2: number;
+  /** Position g of the external thread, upper deviation (negative). */
+  readonly deviationG_um: number;
+  readonly crestTolerance6_um: number;
+  readonly pitchTolerance6_um: number;
+  readonly internalPitchTolerance6_um: number;
+  readonly internalMinorTolerance6_um: number;
+  readonly majorMax6g_mm: number;
+  readonly majorMin6g_mm: number;
+  readonly pitchMax6g_mm: number;
+  readonly pitchMin6g_mm: number;
+  readonly pitchMin6H_mm: number;
+  readonly pitchMax6H_mm: number;
+  readonly minorMin6H_mm: number;
+  readonly minorMax6H_mm: number;
 }
 
 export const metricThreadSources = {
-	sizes: {
-		body: "ISO",
-		title: "ISO 261 and ISO 262, sizes and pitches",
-		known: "memory",
-	},
-	basic: {
-		body: "ISO",
-		title: "ISO 724, basic dimensions",
-		at: "d2 = d - 0.75 H, D1 = d - 1.25 H, H = 0.8660254 P",
-		known: "second-hand",
-	},
-	root: {
-		body: "DIN",
-		title: "DIN 13-1, external root",
-		at: "d3 = d - 17/12 H",
-		known: "second-hand",
-	},
-	stressArea: {
-		body: "ISO",
-		title: "EN ISO 898-1, stress areas of the load tables",
-		edition: "coarse M3 to M39",
-		known: "second-hand",
-	},
-	stressAreaFine: {
-		body: "ISO",
-		title: "ISO 898-1, formula (π/4)((d2 + d3)/2)², to three figures",
-		known: "memory",
-	},
-	tolerances: {
-		body: "ISO",
-		title: "ISO 965-1, tolerances of grade 6 and position g",
-		edition: "1998, from an open dataset of the DIN 13 tables (MIT licence)",
-		known: "second-hand",
-	},
-	limits6g: {
-		body: "ISO",
-		title: "ISO 965-2, limits of size 6g",
-		at: "18 sizes M1.6 to M12x1.25 compared",
-		known: "second-hand",
-	},
-	limits6H: {
-		body: "ISO",
-		title: "ISO 965-1, limits 6H from the tolerances",
-		at: "not compared with a second source above M10",
-		known: "derived",
-	},
+  sizes: {
+    body: "ISO",
+    title: "ISO 261 and ISO 262, sizes and pitches",
+    known: "memory",
+  },
+  basic: {
+    body: "ISO",
+    title: "ISO 724, basic dimensions",
+    at: "d2 = d - 0.75 H, D1 = d - 1.25 H, H = 0.8660254 P",
+    known: "second-hand",
+  },
+  root: {
+    body: "DIN",
+    title: "DIN 13-1, external root",
+    at: "d3 = d - 17/12 H",
+    known: "second-hand",
+  },
+  stressArea: {
+    body: "ISO",
+    title: "EN ISO 898-1, stress areas of the load tables",
+    edition: "coarse M3 to M39",
+    known: "second-hand",
+  },
+  stressAreaFine: {
+    body: "ISO",
+    title: "ISO 898-1, formula (π/4)((d2 + d3)/2)², to three figures",
+    known: "memory",
+  },
+  tolerances: {
+    body: "ISO",
+    title: "ISO 965-1, tolerances of grade 6 and position g",
+    edition: "1998, from an open dataset of the DIN 13 tables (MIT licence)",
+    known: "second-hand",
+  },
+  limits6g: {
+    body: "ISO",
+    title: "ISO 965-2, limits of size 6g",
+    at: "18 sizes M1.6 to M12x1.25 compared",
+    known: "second-hand",
+  },
+  limits6H: {
+    body: "ISO",
+    title: "ISO 965-1, limits 6H from the tolerances",
+    at: "not compared with a second source above M10",
+    known: "derived",
+  },
 } as const satisfies Record<string, Source>;
 
 export const metricThreadTable: TableInfo = {
-	title: "ISO metric threads M1.6 to M64",
-	units: {
-		designation: "",
-		series: "",
-		diameter: "mm",
-		pitch: "mm",
-		pitchDiameter: "mm",
-		minorDiameterExternal: "mm",
-		minorDiameterInternal: "mm",
-		stressArea: "mm2",
-		deviationG: "um",
-		crestTolerance6: "um",
-		pitchTolerance6: "um",
-		internalPitchTolerance6: "um",
-		internalMinorTolerance6: "um",
-		majorMax6g: "mm",
-		majorMin6g: "mm",
-		pitchMax6g: "mm",
-		pitchMin6g: "mm",
-		pitchMin6H: "mm",
-		pitchMax6H: "mm",
-		minorMin6H: "mm",
-		minorMax6H: "mm",
-	},
-	sources: Object.values(metricThreadSources),
-	checked:
-		"one reprint of the fine threads prints areas of another pitch or size for M8x0.75, M10x0.75, M12x1, M14x1.25, M16x1 and all M18, M20 and M22 rows; the formula values are kept here",
+  title: "ISO metric threads M1.6 to M64",
+  units: {
+    designation: "",
+    series: "",
+    diameter: "mm",
+    pitch: "mm",
+    pitchDiameter: "mm",
+    minorDiameterExternal: "mm",
+    minorDiameterInternal: "mm",
+    stressArea: "mm2",
+    deviationG: "um",
+    crestTolerance6: "um",
+    pitchTolerance6: "um",
+    internalPitchTolerance6: "um",
+    internalMinorTolerance6: "um",
+    majorMax6g: "mm",
+    majorMin6g: "mm",
+    pitchMax6g: "mm",
+    pitchMin6g: "mm",
+    pitchMin6H: "mm",
+    pitchMax6H: "mm",
+    minorMin6H: "mm",
+    minorMax6H: "mm",
+  },
+  sources: Object.values(metricThreadSources),
+  checked:
+    "one reprint of the fine threads prints areas of another pitch or size for M8x0.75, M10x0.75, M12x1, M14x1.25, M16x1 and all M18, M20 and M22 rows; the formula values are kept here",
 };
 
 const text = `
@@ -211,86 +205,77 @@ M64x4,fine,64,4,61.402,59.093,59.670,2850,-60,475,236,315,600,63.940,63.465,61.3
 
 /** Every row, in the order of the table: coarse pitches by size, then fine ones. */
 export const metricThreads = once(() =>
-	readRows(
-		text,
-		(cell): MetricThread => ({
-			designation: cell.text("designation"),
-			series: cell.text("series") === "coarse" ? "coarse" : "fine",
-			diameter_mm: cell.number("d"),
-			pitch_mm: cell.number("P"),
-			pitchDiameter_mm: cell.number("d2"),
-			minorDiameterExternal_mm: cell.number("d3"),
-			minorDiameterInternal_mm: cell.number("D1"),
-			stressArea_mm2: cell.number("As"),
-			deviationG_um: cell.number("es"),
-			crestTolerance6_um: cell.number("Td"),
-			pitchTolerance6_um: cell.number("Td2"),
-			internalPitchTolerance6_um: cell.number("TD2"),
-			internalMinorTolerance6_um: cell.number("TD1"),
-			majorMax6g_mm: cell.number("dMax"),
-			majorMin6g_mm: cell.number("dMin"),
-			pitchMax6g_mm: cell.number("d2Max"),
-			pitchMin6g_mm: cell.number("d2Min"),
-			pitchMin6H_mm: cell.number("D2Min"),
-			pitchMax6H_mm: cell.number("D2Max"),
-			minorMin6H_mm: cell.number("D1Min"),
-			minorMax6H_mm: cell.number("D1Max"),
-		}),
-	),
+  readRows(
+    text,
+    (cell): MetricThread => ({
+      designation: cell.text("designation"),
+      series: cell.text("series") === "coarse" ? "coarse" : "fine",
+      diameter_mm: cell.number("d"),
+      pitch_mm: cell.number("P"),
+      pitchDiameter_mm: cell.number("d2"),
+      minorDiameterExternal_mm: cell.number("d3"),
+      minorDiameterInternal_mm: cell.number("D1"),
+      stressArea_mm2: cell.number("As"),
+      deviationG_um: cell.number("es"),
+      crestTolerance6_um: cell.number("Td"),
+      pitchTolerance6_um: cell.number("Td2"),
+      internalPitchTolerance6_um: cell.number("TD2"),
+      internalMinorTolerance6_um: cell.number("TD1"),
+      majorMax6g_mm: cell.number("dMax"),
+      majorMin6g_mm: cell.number("dMin"),
+      pitchMax6g_mm: cell.number("d2Max"),
+      pitchMin6g_mm: cell.number("d2Min"),
+      pitchMin6H_mm: cell.number("D2Min"),
+      pitchMax6H_mm: cell.number("D2Max"),
+      minorMin6H_mm: cell.number("D1Min"),
+      minorMax6H_mm: cell.number("D1Max"),
+    }),
+  ),
 );
 
 const written = /^m(\d+(?:\.\d+)?)(?:[x*](\d+(?:\.\d+)?))?$/;
 
 /** "M24" (its coarse pitch), "M24x3", "m24 x 2", "M24×2". */
 export function metricThread(designation: string): MetricThread | Problem {
-	const parts = written.exec(
-		designation.toLowerCase().replace(/[×✕]/g, "x").replace(/\s+/g, ""),
-	);
-	if (!parts) return notAMetricDesignation(designation);
-	const size = Number(parts[1]);
-	const ofSize = metricThreads().filter((row) => row.diameter_mm === size);
-	const found =
-		parts[2] === undefined
-			? ofSize.find((row) => row.series === "coarse")
-			: ofSize.find((row) => row.pitch_mm === Number(parts[2]));
-	if (found) return found;
-	if (ofSize.length > 0) {
-		return notInTable({
-			code: "unknown-pitch",
-			what: `pitch of M${size}`,
-			got: designation.trim(),
-			choices: ofSize.map((row) => row.designation),
-			why: "only pitches in the table are known",
-		});
-	}
-	const coarse = metricThreads().filter((row) => row.series === "coarse");
-	return notInTable({
-		code: "unknown-size",
-		what: "thread size",
-		got: designation.trim(),
-		choices: nearestTo(coarse, size, (row) => row.diameter_mm).map(
-			(row) => row.designation,
-		),
-		why: "the table runs from M1.6 to M64",
-	});
+  const parts = written.exec(designation.toLowerCase().replace(/[×✕]/g, "x").replace(/\s+/g, ""));
+  if (!parts) return notAMetricDesignation(designation);
+  const size = Number(parts[1]);
+  const ofSize = metricThreads().filter((row) => row.diameter_mm === size);
+  const found =
+    parts[2] === undefined
+      ? ofSize.find((row) => row.series === "coarse")
+      : ofSize.find((row) => row.pitch_mm === Number(parts[2]));
+  if (found) return found;
+  if (ofSize.length > 0) {
+    return notInTable({
+      code: "unknown-pitch",
+      what: `pitch of M${size}`,
+      got: designation.trim(),
+      choices: ofSize.map((row) => row.designation),
+      why: "only pitches in the table are known",
+    });
+  }
+  const coarse = metricThreads().filter((row) => row.series === "coarse");
+  return notInTable({
+    code: "unknown-size",
+    what: "thread size",
+    got: designation.trim(),
+    choices: nearestTo(coarse, size, (row) => row.diameter_mm).map((row) => row.designation),
+    why: "the table runs from M1.6 to M64",
+  });
 }
 
 function notAMetricDesignation(designation: string): Problem {
-	const head = /^\s*m\s*\d+(?:[.,]\d+)?(?:\s*[x×*]\s*\d+(?:[.,]\d+)?)?/i.exec(
-		designation,
-	)?.[0];
-	const plain = head?.trim().replace(/,/g, ".");
-	return notInTable({
-		code: "unknown-designation",
-		what: "metric thread designation",
-		got: designation.trim() === "" ? "nothing" : designation.trim(),
-		choices:
-			plain === undefined || plain === designation.trim()
-				? ["M24", "M24x2"]
-				: [plain],
-		why:
-			plain === undefined
-				? "a metric thread is written M, size, and x pitch when it is fine"
-				: "only size and pitch belong here; a tolerance class has its own field",
-	});
+  const head = /^\s*m\s*\d+(?:[.,]\d+)?(?:\s*[x×*]\s*\d+(?:[.,]\d+)?)?/i.exec(designation)?.[0];
+  const plain = head?.trim().replace(/,/g, ".");
+  return notInTable({
+    code: "unknown-designation",
+    what: "metric thread designation",
+    got: designation.trim() === "" ? "nothing" : designation.trim(),
+    choices: plain === undefined || plain === designation.trim() ? ["M24", "M24x2"] : [plain],
+    why:
+      plain === undefined
+        ? "a metric thread is written M, size, and x pitch when it is fine"
+        : "only size and pitch belong here; a tolerance class has its own field",
+  });
 }

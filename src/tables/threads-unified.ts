@@ -4,107 +4,99 @@
 
 import type { Problem } from "../problem.ts";
 import type { Source } from "../source.ts";
-import {
-	nearestTo,
-	notInTable,
-	once,
-	readRows,
-	type TableInfo,
-} from "./table.ts";
+import { nearestTo, notInTable, once, readRows, type TableInfo } from "./table.ts";
 
 export interface UnifiedLimits {
-	readonly majorMax_in?: number;
-	readonly majorMin_in?: number;
-	readonly pitchMax_in: number;
-	readonly pitchMin_in: number;
-	readonly minorMax_in?: number;
-	readonly minorMin_in?: number;
+  readonly majorMax_in?: number;
+  readonly majorMin_in?: number;
+  readonly pitchMax_in: number;
+  readonly pitchMin_in: number;
+  readonly minorMax_in?: number;
+  readonly minorMin_in?: number;
 }
 
 export interface UnifiedThread {
-	/** "3/8-24 UNF", "#10-32 UNF". */
-	readonly designation: string;
-	readonly series: "UNC" | "UNF";
-	readonly size: string;
-	readonly diameter_in: number;
-	readonly threadsPerInch: number;
-	readonly pitchDiameter_in: number;
-	/** Reference minor diameter of the UNR root (B1.1-2003 on): what newer tables print. */
-	readonly minorDiameterUnr_in: number;
-	/** Minor diameter of the older rounded UN root, d - 17/12 H: 0.006 in less at 6 threads per inch. */
-	readonly minorDiameterUn_in: number;
-	readonly minorDiameterInternal_in: number;
-	/** From the formula with the rounded pitch diameter. */
-	readonly stressArea_in2: number;
-	/** As printed in the copies seen. */
-	readonly stressAreaPrinted_in2: number;
-	readonly allowance2A_in: number;
-	/** Generated from the formulas of B1.1; take them as ±0.0001 in. */
-	readonly limits: Readonly<Record<"2A" | "3A" | "2B" | "3B", UnifiedLimits>>;
+  /** "3/8-24 UNF", "#10-32 UNF". */
+  readonly designation: string;
+  readonly series: "UNC" | "UNF";
+  readonly size: string;
+  readonly diameter_in: number;
+  readonly threadsPerInch: number;
+  readonly pitchDiameter_in: number;
+  /** Reference minor diameter of the UNR root (B1.1-2003 on): what newer tables print. */
+  readonly minorDiameterUnr_in: number;
+  /** Minor diameter of the older rounded UN root, d - 17/12 H: 0.006 in less at 6 threads per inch. */
+  readonly minorDiameterUn_in: number;
+  readonly minorDiameterInternal_in: number;
+  /** From the formula with the rounded pitch diameter. */
+  readonly stressArea_in2: number;
+  /** As printed in the copies seen. */
+  readonly stressAreaPrinted_in2: number;
+  readonly allowance2A_in: number;
+  /** Generated from the formulas of B1.1; take them as ±0.0001 in. */
+  readonly limits: Readonly<Record<"2A" | "3A" | "2B" | "3B", UnifiedLimits>>;
 }
 
 export const unifiedThreadSources = {
-	coarse: {
-		body: "Industrial Press",
-		title: "Machinery's Handbook, basic dimensions of UNC threads",
-		edition: "31st (2020)",
-		at: "p. 1978, Table 4a",
-		known: "read",
-	},
-	fine: {
-		body: "ASME",
-		title: "B1.1, UNF basic dimensions and stress areas",
-		edition: "reprint",
-		known: "second-hand",
-	},
-	stressArea: {
-		body: "ASME",
-		title: "B1.1, stress area π(d2/2 - 0.16238/n)²",
-		known: "memory",
-	},
-	olderRoot: {
-		body: "ASME",
-		title: "B1.1-1982 and FED-STD-H28/2A, rounded root d - 17/12 H",
-		known: "memory",
-	},
-	limits: {
-		body: "ASME",
-		title: "B1.1, limits generated from its tolerance formulas",
-		at: "engagement = diameter",
-		known: "memory",
-	},
-	limits2B: {
-		body: "ASME",
-		title: "B1.1, UNC class 2B limits",
-		edition: "dimension sheet of 2016, reprint: all 23 sizes compared",
-		known: "second-hand",
-	},
+  coarse: {
+    body: "Industrial Press",
+    title: "Machinery's Handbook, basic dimensions of UNC threads",
+    edition: "31st (2020)",
+    at: "p. 1978, Table 4a",
+    known: "read",
+  },
+  fine: {
+    body: "ASME",
+    title: "B1.1, UNF basic dimensions and stress areas",
+    edition: "reprint",
+    known: "second-hand",
+  },
+  stressArea: {
+    body: "ASME",
+    title: "B1.1, stress area π(d2/2 - 0.16238/n)²",
+    known: "memory",
+  },
+  olderRoot: {
+    body: "ASME",
+    title: "B1.1-1982 and FED-STD-H28/2A, rounded root d - 17/12 H",
+    known: "memory",
+  },
+  limits: {
+    body: "ASME",
+    title: "B1.1, limits generated from its tolerance formulas",
+    at: "engagement = diameter",
+    known: "memory",
+  },
+  limits2B: {
+    body: "ASME",
+    title: "B1.1, UNC class 2B limits",
+    edition: "dimension sheet of 2016, reprint: all 23 sizes compared",
+    known: "second-hand",
+  },
 } as const satisfies Record<string, Source>;
 
-const limitUnits = Object.fromEntries(
-	["2A", "3A", "2B", "3B"].map((name) => [`limits ${name}`, "in"]),
-);
+const limitUnits = Object.fromEntries(["2A", "3A", "2B", "3B"].map((name) => [`limits ${name}`, "in"]));
 
 export const unifiedThreadTable: TableInfo = {
-	title: "Unified inch threads UNC and UNF, #0 to 1-1/2 in",
-	units: {
-		designation: "",
-		series: "",
-		size: "",
-		diameter: "in",
-		threadsPerInch: "1/in",
-		pitchDiameter: "in",
-		minorDiameterUnr: "in",
-		minorDiameterUn: "in",
-		minorDiameterInternal: "in",
-		stressArea: "in2",
-		stressAreaPrinted: "in2",
-		allowance2A: "in",
-		...limitUnits,
-	},
-	sources: Object.values(unifiedThreadSources),
-	checked:
-		"misprints met in copies: UNC 2B sheet #3 pitch 0.0855 for 0.0885, 1/2 minor 0.470 for 0.417, 9/16 pitch 0.5125 for 0.5152, 1-1/2 pitch 1.4075 for 1.4022; UNF reprint external minor of 3/4-16 0.6763 for 0.6755 and of 1-12 0.9001 for 0.9008",
+  title: "Unified inch threads UNC and UNF, #0 to 1-1/2 in",
+  units: {
+    designation: "",
+    series: "",
+    size: "",
+    diameter: "in",
+    threadsPerInch: "1/in",
+    pitchDiameter: "in",
+    minorDiameterUnr: "in",
+    minorDiameterUn: "in",
+    minorDiameterInternal: "in",
+    stressArea: "in2",
+    stressAreaPrinted: "in2",
+    allowance2A: "in",
+    ...limitUnits,
+  },
+  sources: Object.values(unifiedThreadSources),
+  checked:
+    "misprints met in copies: UNC 2B sheet #3 pitch 0.0855 for 0.0885, 1/2 minor 0.470 for 0.417, 9/16 pitch 0.5125 for 0.5152, 1-1/2 pitch 1.4075 for 1.4022; UNF reprint external minor of 3/4-16 0.6763 for 0.6755 and of 1-12 0.9001 for 0.9008",
 };
 
 const text = `
@@ -160,130 +152,118 @@ UNF,1-1/2,1.5000,12,1.4459,1.3978,1.4008,1.4098,1.58108,1.581,0.0019,1.4981,1.48
 
 /** Every row: UNC by size, then UNF by size. */
 export const unifiedThreads = once(() =>
-	readRows(text, (cell): UnifiedThread => {
-		const external = (name: "2A" | "3A"): UnifiedLimits => ({
-			majorMax_in: cell.number(`${name}MajorMax`),
-			majorMin_in: cell.number(`${name}MajorMin`),
-			pitchMax_in: cell.number(`${name}PitchMax`),
-			pitchMin_in: cell.number(`${name}PitchMin`),
-		});
-		const internal = (name: "2B" | "3B"): UnifiedLimits => ({
-			pitchMax_in: cell.number(`${name}PitchMax`),
-			pitchMin_in: cell.number(`${name}PitchMin`),
-			minorMax_in: cell.number(`${name}MinorMax`),
-			minorMin_in: cell.number(`${name}MinorMin`),
-		});
-		return {
-			designation: `${cell.text("size")}-${cell.text("n")} ${cell.text("series")}`,
-			series: cell.text("series") === "UNC" ? "UNC" : "UNF",
-			size: cell.text("size"),
-			diameter_in: cell.number("d"),
-			threadsPerInch: cell.number("n"),
-			pitchDiameter_in: cell.number("d2"),
-			minorDiameterUnr_in: cell.number("d3Unr"),
-			minorDiameterUn_in: cell.number("d3Un"),
-			minorDiameterInternal_in: cell.number("D1"),
-			stressArea_in2: cell.number("At"),
-			stressAreaPrinted_in2: cell.number("AtPrinted"),
-			allowance2A_in: cell.number("allowance"),
-			limits: {
-				"2A": external("2A"),
-				"3A": external("3A"),
-				"2B": internal("2B"),
-				"3B": internal("3B"),
-			},
-		};
-	}),
+  readRows(text, (cell): UnifiedThread => {
+    const external = (name: "2A" | "3A"): UnifiedLimits => ({
+      majorMax_in: cell.number(`${name}MajorMax`),
+      majorMin_in: cell.number(`${name}MajorMin`),
+      pitchMax_in: cell.number(`${name}PitchMax`),
+      pitchMin_in: cell.number(`${name}PitchMin`),
+    });
+    const internal = (name: "2B" | "3B"): UnifiedLimits => ({
+      pitchMax_in: cell.number(`${name}PitchMax`),
+      pitchMin_in: cell.number(`${name}PitchMin`),
+      minorMax_in: cell.number(`${name}MinorMax`),
+      minorMin_in: cell.number(`${name}MinorMin`),
+    });
+    return {
+      designation: `${cell.text("size")}-${cell.text("n")} ${cell.text("series")}`,
+      series: cell.text("series") === "UNC" ? "UNC" : "UNF",
+      size: cell.text("size"),
+      diameter_in: cell.number("d"),
+      threadsPerInch: cell.number("n"),
+      pitchDiameter_in: cell.number("d2"),
+      minorDiameterUnr_in: cell.number("d3Unr"),
+      minorDiameterUn_in: cell.number("d3Un"),
+      minorDiameterInternal_in: cell.number("D1"),
+      stressArea_in2: cell.number("At"),
+      stressAreaPrinted_in2: cell.number("AtPrinted"),
+      allowance2A_in: cell.number("allowance"),
+      limits: {
+        "2A": external("2A"),
+        "3A": external("3A"),
+        "2B": internal("2B"),
+        "3B": internal("3B"),
+      },
+    };
+  }),
 );
 
 // size, then threads per inch and series, of which one may be left out: "1-1/4-7", "3/8 UNF".
-const written =
-	/^(#?\d+(?:-\d+\/\d+|\/\d+)?|\d*\.\d+)(?:-(\d+))?(UN[A-Z]*|\d+-?UN)?$/;
+const written = /^(#?\d+(?:-\d+\/\d+|\/\d+)?|\d*\.\d+)(?:-(\d+))?(UN[A-Z]*|\d+-?UN)?$/;
 
 /** "3/8-24 UNF", "3/8-24", "3/8 UNF", "1/2-13", "#10-32", "10-32", "1-1/4-7", ".375-24". */
 export function unifiedThread(designation: string): UnifiedThread | Problem {
-	const parts = written.exec(normal(designation));
-	if (!parts) return notAUnifiedDesignation(designation);
-	const [, size = "", pitch, series] = parts;
-	const ofSize = unifiedThreads().filter((row) => isSize(row, size));
-	if (ofSize.length === 0) return unknownSize(designation, size);
-	const ofPitch =
-		pitch === undefined
-			? ofSize
-			: ofSize.filter((row) => row.threadsPerInch === Number(pitch));
-	const found =
-		series === undefined
-			? ofPitch
-			: ofPitch.filter((row) => row.series === series);
-	const [only, second] = found;
-	if (only && !second && (pitch !== undefined || series !== undefined))
-		return only;
-	return notInTable({
-		code: "unknown-pitch",
-		what: `thread of size ${size}`,
-		got: designation.trim(),
-		choices: (ofPitch.length > 0 ? ofPitch : ofSize).map(
-			(row) => row.designation,
-		),
-		why:
-			series === undefined || series === "UNC" || series === "UNF"
-				? "only UNC and UNF rows are known"
-				: `the table has no ${series} rows, only UNC and UNF`,
-	});
+  const parts = written.exec(normal(designation));
+  if (!parts) return notAUnifiedDesignation(designation);
+  const [, size = "", pitch, series] = parts;
+  const ofSize = unifiedThreads().filter((row) => isSize(row, size));
+  if (ofSize.length === 0) return unknownSize(designation, size);
+  const ofPitch = pitch === undefined ? ofSize : ofSize.filter((row) => row.threadsPerInch === Number(pitch));
+  const found = series === undefined ? ofPitch : ofPitch.filter((row) => row.series === series);
+  const [only, second] = found;
+  if (only && !second && (pitch !== undefined || series !== undefined)) return only;
+  return notInTable({
+    code: "unknown-pitch",
+    what: `thread of size ${size}`,
+    got: designation.trim(),
+    choices: (ofPitch.length > 0 ? ofPitch : ofSize).map((row) => row.designation),
+    why:
+      series === undefined || series === "UNC" || series === "UNF"
+        ? "only UNC and UNF rows are known"
+        : `the table has no ${series} rows, only UNC and UNF`,
+  });
 }
 
 // "1 1/4 - 7 unc" and "1-1/4-7UNC" are one text; "No. 10" is "#10".
 function normal(designation: string): string {
-	return designation
-		.trim()
-		.toUpperCase()
-		.replace(/^(?:NO\.?|NUMBER)\s*(?=\d)/, "#")
-		.replace(/^(\d+)\s+(\d+\/\d+)/, "$1-$2")
-		.replace(/\s+/g, "");
+  return designation
+    .trim()
+    .toUpperCase()
+    .replace(/^(?:NO\.?|NUMBER)\s*(?=\d)/, "#")
+    .replace(/^(\d+)\s+(\d+\/\d+)/, "$1-$2")
+    .replace(/\s+/g, "");
 }
 
 // A bare small number is either a number size or whole inches: the pitch tells them apart.
 function isSize(row: UnifiedThread, size: string): boolean {
-	if (size.includes(".")) return row.diameter_in === Number(size);
-	return row.size === size || row.size === `#${size}`;
+  if (size.includes(".")) return row.diameter_in === Number(size);
+  return row.size === size || row.size === `#${size}`;
 }
 
 function unknownSize(designation: string, size: string): Problem {
-	const wanted = inches(size);
-	const near = nearestTo(unifiedThreads(), wanted, (row) => row.diameter_in, 4);
-	return notInTable({
-		code: "unknown-size",
-		what: "thread size",
-		got: designation.trim(),
-		choices: near.map((row) => row.designation),
-		why: "the table runs from #0 to 1-1/2 in",
-	});
+  const wanted = inches(size);
+  const near = nearestTo(unifiedThreads(), wanted, (row) => row.diameter_in, 4);
+  return notInTable({
+    code: "unknown-size",
+    what: "thread size",
+    got: designation.trim(),
+    choices: near.map((row) => row.designation),
+    why: "the table runs from #0 to 1-1/2 in",
+  });
 }
 
 // Number sizes are 0.060 in + 0.013 in per number (ASME B1.1); used only to find neighbours.
 function inches(size: string): number {
-	if (size.startsWith("#")) return 0.06 + 0.013 * Number(size.slice(1));
-	const [whole, fraction = "0/1"] = size.includes("-")
-		? size.split("-")
-		: size.includes("/")
-			? ["0", size]
-			: [size];
-	const [top = "0", bottom = "1"] = fraction.split("/");
-	return Number(whole) + Number(top) / Number(bottom);
+  if (size.startsWith("#")) return 0.06 + 0.013 * Number(size.slice(1));
+  const [whole, fraction = "0/1"] = size.includes("-")
+    ? size.split("-")
+    : size.includes("/")
+      ? ["0", size]
+      : [size];
+  const [top = "0", bottom = "1"] = fraction.split("/");
+  return Number(whole) + Number(top) / Number(bottom);
 }
 
 function notAUnifiedDesignation(designation: string): Problem {
-	const head = /^(#?\d+(?:-\d+\/\d+|\/\d+)?|\d*\.\d+)-(\d+)(UNC|UNF)?/.exec(
-		normal(designation),
-	);
-	const plain = head && `${head[1]}-${head[2]}${head[3] ? ` ${head[3]}` : ""}`;
-	return notInTable({
-		code: "unknown-designation",
-		what: "unified thread designation",
-		got: designation.trim() === "" ? "nothing" : designation.trim(),
-		choices: plain ? [plain] : ["3/8-24 UNF", "1/2-13", "#10-32"],
-		why: plain
-			? "only size, threads per inch and series belong here; a tolerance class has its own field"
-			: "a unified thread is written size, dash, threads per inch",
-	});
+  const head = /^(#?\d+(?:-\d+\/\d+|\/\d+)?|\d*\.\d+)-(\d+)(UNC|UNF)?/.exec(normal(designation));
+  const plain = head && `${head[1]}-${head[2]}${head[3] ? ` ${head[3]}` : ""}`;
+  return notInTable({
+    code: "unknown-designation",
+    what: "unified thread designation",
+    got: designation.trim() === "" ? "nothing" : designation.trim(),
+    choices: plain ? [plain] : ["3/8-24 UNF", "1/2-13", "#10-32"],
+    why: plain
+      ? "only size, threads per inch and series belong here; a tolerance class has its own field"
+      : "a unified thread is written size, dash, threads per inch",
+  });
 }
