@@ -1,0 +1,52 @@
+// splitline check: every check of each page with its state and the reason.
+import { isProblem, problem } from "../../problem.ts";
+import { readArguments } from "../arguments.ts";
+import { pageRecord } from "../check-record.ts";
+import { countLine, pageLines } from "../check-text.ts";
+import {
+  type CheckedPage,
+  checkedPage,
+  isCheck,
+  missingInputs,
+  stateOf,
+  unreadPage,
+} from "../checked-page.ts";
+import { lines } from "../columns.ts";
+import { asJson, exitFails, exitFine, exitOpen, exitUnread, type Outcome, refused } from "../outcome.ts";
+import { filesAt } from "../page-files.ts";
+
+export async function checkCommand(args: readonly string[], width: number): Promise<Outcome> {
+  const json = args.includes("--json");
+  const read = readArguments("check", args, {});
+  if (isProblem(read)) return refused(read, json);
+  if (read.words.length === 0) return refused(nothing, json);
+  const pages: CheckedPage[] = [];
+  for (const word of read.words) {
+    const files = filesAt(word);
+    if (isProblem(files)) pages.push(unreadPage(word, [files]));
+    else for (const file of files) pages.push(await checkedPage(file));
+  }
+  const exit = exitFor(pages);
+  if (json) return { exit, out: asJson({ pages: pages.map(pageRecord) }) };
+  const said = pages.flatMap((page) => [...pageLines(page), ""]);
+  return { exit, out: lines([...said, countLine(pages)], width) };
+}
+
+const nothing = problem({
+  code: "missing",
+  where: "check",
+  what: "page",
+  got: "nothing",
+  must: "be a page file or a folder of pages",
+  hint: "for example splitline check notebooks",
+});
+
+/** Not read wins over fails, fails over open, open over fine. */
+function exitFor(pages: readonly CheckedPage[]): number {
+  if (pages.some((page) => page.problems.length > 0)) return exitUnread;
+  const cells = pages.flatMap((page) => page.cells);
+  const states = cells.filter(isCheck).map(stateOf);
+  if (states.includes("fails")) return exitFails;
+  const open = cells.some((cell) => isProblem(cell.value) || missingInputs(cell).length > 0);
+  return open || states.includes("unproven") ? exitOpen : exitFine;
+}

@@ -1,0 +1,58 @@
+// What a command hands back; only main.ts writes it out and ends the process.
+import { type Problem, root, sentence } from "../problem.ts";
+
+/** 0 answered, or every check proven or waived. */
+export const exitFine = 0;
+/** A check fails. */
+export const exitFails = 1;
+/** The input could not be read. */
+export const exitUnread = 2;
+/** A check is unproven, or something has no answer. */
+export const exitOpen = 3;
+
+export interface Outcome {
+  readonly exit: number;
+  readonly out?: string;
+  readonly err?: string;
+}
+
+/** The sentence of a problem, with what could be typed instead where the sentence does not say it yet. */
+export function worded(p: Problem): string {
+  const said = sentence(p);
+  const unsaid = p.suggestions.filter((text) => !said.includes(text)).slice(0, 3);
+  return unsaid.length === 0 ? said : `${said}; try ${unsaid.map((text) => `"${text}"`).join(" or ")}`;
+}
+
+export interface ProblemRecord {
+  readonly code: string;
+  readonly what: string;
+  readonly got: string | null;
+  readonly must: string | null;
+  readonly why: string | null;
+  readonly hint: string | null;
+  readonly suggestions: readonly string[];
+  readonly text: string;
+}
+
+export function problemRecord(p: Problem, text = worded(root(p))): ProblemRecord {
+  const first = root(p);
+  return {
+    code: first.code,
+    what: first.what,
+    got: first.got ?? null,
+    must: first.must ?? null,
+    why: first.why ?? null,
+    hint: first.hint ?? null,
+    suggestions: first.suggestions,
+    text,
+  };
+}
+
+export const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+
+/** Bad input: one sentence on the error stream, or the problem as data for `--json`. */
+export function refused(p: Problem, json: boolean): Outcome {
+  return json
+    ? { exit: exitUnread, out: asJson({ problem: problemRecord(p) }) }
+    : { exit: exitUnread, err: `${worded(p)}\n` };
+}

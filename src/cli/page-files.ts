@@ -1,0 +1,100 @@
+// From words on the command line to page texts: files as they are, folders as the pages in them.
+import { closeSync, fstatSync, openSync, readdirSync, readSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { largestPage } from "../document/gate.ts";
+import { type Problem, problem } from "../problem.ts";
+
+/** The page files named by a word: itself, or for a folder every .yaml and .yml in it, by name. */
+export function filesAt(word: string): readonly string[] | Problem {
+  try {
+    if (!statSync(word).isDirectory()) return [word];
+    const pages = readdirSync(word)
+      .filter((name) => /\.ya?ml$/i.test(name))
+      .sort();
+    return pages.length > 0 ? pages.map((name) => join(word, name)) : noPages(word);
+  } catch (error) {
+    return unreadable(word, error);
+  }
+}
+
+/** The text of a page; never more than the largest page is read, whatever the file is. */
+export function pageText(file: string): string | Problem {
+  let bytes: Uint8Array;
+  try {
+    bytes = readAtMost(file, largestPage.bytes + 1);
+  } catch (error) {
+    return unreadable(file, error);
+  }
+  if (bytes.length > largestPage.bytes) return tooLarge(file);
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return notText(file);
+  }
+}
+
+function readAtMost(file: string, most: number): Uint8Array {
+  const handle = openSync(file, "r");
+  try {
+    if (fstatSync(handle).isDirectory()) throw Object.assign(new Error("is a folder"), { code: "EISDIR" });
+    const bytes = new Uint8Array(most);
+    let length = 0;
+    for (;;) {
+      const read = readSync(handle, bytes, length, most - length, null);
+      if (read === 0 || length + read === most) return bytes.subarray(0, length + read);
+      length += read;
+    }
+  } finally {
+    closeSync(handle);
+  }
+}
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: "no such file or folder",
+  ENOTDIR: "a part of the path is a file, not a folder",
+  EISDIR: "a folder",
+  EACCES: "no permission to read it",
+  EPERM: "no permission to read it",
+  ELOOP: "links that lead in a circle",
+  ENAMETOOLONG: "a name that is too long",
+};
+
+function unreadable(file: string, error: unknown): Problem {
+  const code = error instanceof Error && "code" in error ? String(error.code) : "";
+  return problem({
+    code: code === "ENOENT" ? "no-such-file" : "unreadable-file",
+    where: "check",
+    what: file,
+    got: reasons[code] ?? (code || "an error while reading"),
+    must: "be a page file or a folder of pages",
+  });
+}
+
+const noPages = (folder: string): Problem =>
+  problem({
+    code: "no-pages",
+    where: "check",
+    what: folder,
+    got: "a folder without pages",
+    must: "hold files that end in .yaml or .yml",
+  });
+
+const tooLarge = (file: string): Problem =>
+  problem({
+    code: "page-too-large",
+    where: file,
+    what: "page file",
+    got: `more than ${largestPage.bytes} bytes`,
+    must: `be at most ${largestPage.bytes} bytes`,
+    hint: "split the job into several pages, or keep long records in their own file",
+  });
+
+const notText = (file: string): Problem =>
+  problem({
+    code: "not-text",
+    where: file,
+    what: "page file",
+    got: "bytes that are no UTF-8 text",
+    must: "be plain text in UTF-8",
+    hint: "save the page again as UTF-8",
+  });

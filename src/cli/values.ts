@@ -1,0 +1,38 @@
+// Values as text and as JSON, in the units asked for. Numbers in JSON are not rounded; texts are, once.
+import type { OutputValue } from "../methods/field.ts";
+import type { UnitChoice } from "../methods/solution.ts";
+import { formatIn } from "../units/format.ts";
+import { inUnit } from "../units/in-unit.ts";
+import type { Kind } from "../units/kind.ts";
+
+export interface ValueRecord {
+  readonly value: number | string | boolean | null | readonly Readonly<Record<string, ValueRecord>>[];
+  readonly unit: string;
+  readonly si: number | null;
+  readonly text: string;
+}
+
+/** "N.m"; a ratio and a text have none. */
+const unitText = (text: string): string => (text === "1" ? "" : text);
+
+export function numberRecord(si: number, kind: Kind, unitOf: UnitChoice): ValueRecord {
+  const shown = unitOf(kind);
+  return { value: inUnit(si, shown), unit: unitText(shown.text), si, text: formatIn(si, shown) };
+}
+
+export function valueRecord(output: OutputValue, unitOf: UnitChoice): ValueRecord {
+  switch (output.kind) {
+    case "text":
+      return { value: output.text, unit: "", si: null, text: output.text };
+    case "yes/no":
+      return { value: output.yes, unit: "", si: null, text: output.yes ? "yes" : "no" };
+    case "list": {
+      const value = output.rows.map((row) =>
+        Object.fromEntries(Object.entries(row).map(([name, part]) => [name, valueRecord(part, unitOf)])),
+      );
+      return { value, unit: "", si: null, text: `${value.length} rows` };
+    }
+    default:
+      return numberRecord(output.si, output.kind, unitOf);
+  }
+}

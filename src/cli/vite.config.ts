@@ -1,0 +1,37 @@
+// Two bundles, each without node_modules at run time: the command line and the library.
+// A bundle starts in about 1.2 times bare Node where unbundled packages take 2 to 11 times.
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vite";
+
+const at = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
+
+const bundle = (entry: string, name: string, outDir: string) => ({
+  consumer: "server" as const,
+  resolve: { noExternal: true as const },
+  build: {
+    ssr: entry,
+    outDir,
+    emptyOutDir: true,
+    target: "node20",
+    minify: true,
+    reportCompressedSize: false,
+    rolldownOptions: { output: { entryFileNames: name, chunkFileNames: "[name]-[hash].js" } },
+  },
+});
+
+export default defineConfig({
+  root: at("."),
+  publicDir: false,
+  environments: {
+    cli: bundle(at("src/cli/main.ts"), "splitline.js", at("dist/cli")),
+    library: bundle(at("src/index.ts"), "index.js", at("dist/library")),
+  },
+  builder: {
+    buildApp: async (builder) => {
+      for (const name of ["cli", "library"]) {
+        const environment = builder.environments[name];
+        if (environment) await builder.build(environment);
+      }
+    },
+  },
+});
