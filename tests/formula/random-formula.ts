@@ -12,19 +12,21 @@ const exponent = fc.constantFrom("2", "3", "4", "-1", "-2", "0.5", "(1/3)", "1.5
 
 const smooth = ["sqrt", "sin", "cos", "tan", "asin", "acos", "atan", "exp", "ln", "log10", "abs"];
 
-interface Kinds {
+interface Parts {
+  /** round, min, max and choices as well. */
   readonly stepped: boolean;
+  /** Powers too, unless false. */
+  readonly powers?: boolean;
 }
 
-/** `stepped`: round, min, max and choices as well. */
-export function formulaText({ stepped }: Kinds, depth = 3): fc.Arbitrary<string> {
+export function formulaText(parts: Parts, depth = 3): fc.Arbitrary<string> {
   const leaf = fc.oneof(
     { weight: 4, arbitrary: fc.constantFrom(...inputNames) },
     { weight: 2, arbitrary: decimal },
     { weight: 1, arbitrary: fc.constant("pi") },
   );
   if (depth === 0) return leaf;
-  const inner = formulaText({ stepped }, depth - 1);
+  const inner = formulaText(parts, depth - 1);
   const bracketed = inner.map((text) => `(${text})`);
   const operand = fc.oneof(
     { weight: 3, arbitrary: leaf },
@@ -42,8 +44,9 @@ export function formulaText({ stepped }: Kinds, depth = 3): fc.Arbitrary<string>
     .tuple(leaf, leaf, fc.constantFrom("2", "0.5"))
     .map(([x, y, to]) => `abs(${x})^${y}^${to}`);
   const calls = fc.tuple(fc.constantFrom(...smooth), inner).map(([name, text]) => `${name}(${text})`);
-  const all = [chain, chain, powers, calls, bracketed, towers];
-  if (stepped) {
+  const all = [chain, chain, calls, bracketed];
+  if (parts.powers !== false) all.push(powers, towers);
+  if (parts.stepped) {
     all.push(
       inner.map((text) => `round(${text})`),
       fc
