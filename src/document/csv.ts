@@ -14,6 +14,8 @@ export interface Heading {
 export interface CsvTable {
   readonly delimiter: Delimiter;
   readonly decimal: DecimalMark;
+  /** How lines end, to write the table back as it came. */
+  readonly newline: "\n" | "\r\n";
   readonly headings: readonly Heading[];
   readonly rows: readonly CsvRow[];
   /** Lines left out because nothing stood on them. */
@@ -66,7 +68,8 @@ export function readCsv(text: string, answers: CsvAnswers = {}): CsvReading {
   ];
   if (problems.length > 0 || isProblem(decimal)) return { problems };
   const blankLines = head.fields.length === 1 ? [] : after.filter(isBlank).map((row) => row.line);
-  return { table: { delimiter, decimal, headings, rows, blankLines }, problems };
+  const newline = text.includes("\r\n") ? "\r\n" : "\n";
+  return { table: { delimiter, decimal, newline, headings, rows, blankLines }, problems };
 }
 
 const isBlank = (row: CsvRow): boolean =>

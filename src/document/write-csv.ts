@@ -1,5 +1,5 @@
-// A table as CSV text, the same bytes each time: comma, LF, a last newline, quotes only where they are needed.
-// A field that a grid program would run as a formula gets a leading quote mark (OWASP ASVS 5.0, 1.2.10);
+// A table as CSV text, the same bytes each time: comma, a newline after every line, quotes only where they are needed.
+// A field that a grid program would run as a formula gets a leading quote mark (OWASP ASVS 1.2.10);
 // so does one that starts with a control character; a plain number stays a number, whatever its sign.
 
 const plainNumber = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?$/;
@@ -8,8 +8,12 @@ const wouldRun = /^(?:[=+\-@]|\p{Cc})/u;
 export const guarded = (field: string): string =>
   wouldRun.test(field) && !plainNumber.test(field) ? `'${field}` : field;
 
-export function writeCsv(headings: readonly string[], rows: readonly (readonly string[])[]): string {
-  return [headings, ...rows].map((row) => `${csvLine(row)}\n`).join("");
+export function writeCsv(
+  headings: readonly string[],
+  rows: readonly (readonly string[])[],
+  newline = "\n",
+): string {
+  return [headings, ...rows].map((row) => csvLine(row) + newline).join("");
 }
 
 function csvLine(fields: readonly string[]): string {

@@ -1,18 +1,14 @@
 // One value changed in the text of a page file; every other byte stays, comments and line ends included.
 import { isMap, isScalar, type Node, type YAMLMap } from "yaml";
-import { nearest } from "../nearest.ts";
-import { isProblem, type Problem, problem } from "../problem.ts";
+import { type Problem, problem } from "../problem.ts";
+import { edit, type Splice, trimmed } from "./edit.ts";
 import type { SpreadText } from "./item.ts";
-import { nodeAt, pairOf } from "./node-at.ts";
-import { parseYaml } from "./parse-yaml.ts";
-import { readPage, readYaml } from "./read.ts";
+import { pairOf } from "./node-at.ts";
 import { scalarText } from "./scalar-text.ts";
-
-const placeholder = "page";
 
 /** Change the typed value of one given. */
 export function writeValue(text: string, name: string, value: string): string | Problem {
-  return edit(text, name, (item) => {
+  return edit(text, "given", name, (item) => {
     const node = pairOf(item, "value")?.value;
     return isScalar(node) && node.range ? [spliceOf(text, node, value)] : [];
   });
@@ -23,7 +19,7 @@ export function writeSpread(text: string, name: string, spread: SpreadText): str
   const { form, ...fields } = spread;
   const entries = Object.entries<string>(fields);
   const words = `{ ${entries.map(([key, field]) => `${key}: ${scalarText(field)}`).join(", ")} }`;
-  return edit(text, name, (item) => {
+  return edit(text, "given", name, (item) => {
     const pair = pairOf(item, "spread");
     if (!pair) return [addition(text, item, `spread: ${words}`)];
     const node = pair.value;
@@ -33,57 +29,6 @@ export function writeSpread(text: string, name: string, spread: SpreadText): str
     const [begin, end] = range ? trimmed(text, range[0], range[1]) : [0, 0];
     if (/(^|\s)#/.test(text.slice(begin, end))) return refuseComments(name, form);
     return [{ begin, end, words }];
-  });
-}
-
-interface Splice {
-  readonly begin: number;
-  readonly end: number;
-  readonly words: string;
-}
-
-function edit(
-  text: string,
-  name: string,
-  splices: (item: YAMLMap) => readonly Splice[] | Problem,
-): string | Problem {
-  const yaml = parseYaml(text, placeholder);
-  if (!("root" in yaml)) return yaml[0] ?? unreadable;
-  const { page, problems } = readYaml(yaml);
-  if (!page) return problems[0] ?? unreadable;
-  const found = page.items.find((item) => item.kind === "given" && item.name === name);
-  if (!found)
-    return noSuchGiven(
-      name,
-      page.items.flatMap((item) => (item.kind === "given" ? [item.name] : [])),
-    );
-  const { node } = nodeAt(yaml.root, ["page", found.index]);
-  const changes = isMap(node) ? splices(node) : [];
-  if (isProblem(changes)) return changes;
-  const inOrder = [...changes].sort((a, b) => b.begin - a.begin);
-  const written = inOrder.reduce(
-    (all, { begin, end, words }) => all.slice(0, begin) + words + all.slice(end),
-    text,
-  );
-  const again = readPage(written, placeholder);
-  return again.page ? written : (again.problems[0] ?? unreadable);
-}
-
-const unreadable = problem({
-  code: "not-a-page",
-  what: "page file",
-  must: "be readable before it is changed",
-});
-
-function noSuchGiven(name: string, names: readonly string[]): Problem {
-  const near = nearest(name, names);
-  return problem({
-    code: "no-such-given",
-    what: "given",
-    got: name,
-    must: "be a given of this page",
-    hint: near[0] ? `did you mean ${near[0]}?` : undefined,
-    suggestions: near,
   });
 }
 
@@ -101,10 +46,6 @@ function spliceOf(text: string, node: Node & { type?: string | undefined }, valu
   const [begin, end] = trimmed(text, node.range?.[0] ?? 0, node.range?.[1] ?? 0);
   const quote = node.type === "QUOTE_SINGLE" ? "single" : node.type === "QUOTE_DOUBLE" ? "double" : "plain";
   return { begin, end, words: scalarText(value, quote) };
-}
-
-function trimmed(text: string, begin: number, end: number): [number, number] {
-  return [begin, begin + text.slice(begin, end).trimEnd().length];
 }
 
 function fieldSplice(text: string, map: YAMLMap, key: string, field: string): readonly Splice[] {

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { heading, readCsv } from "../../src/document/csv.ts";
@@ -154,6 +155,21 @@ describe("writeCsv", () => {
       fc.constantFrom("", " ", '"', ",", "\n", "\r\n", ";", "25.011", "-450", "a\nb"),
     )
     .filter((text) => !/\r(?!\n)/.test(text) && guarded(text) === text && !text.startsWith("\uFEFF"));
+
+  test.each(["bolts", "holes", "gaps", "torque-record"])(
+    "the demo table %s comes out byte for byte",
+    (name) => {
+      const text = readFileSync(new URL(`../../demo-data/${name}.csv`, import.meta.url), "utf8");
+      const { headings, rows, newline } = table(text);
+      expect(
+        writeCsv(
+          headings.map((one) => one.text),
+          rows.map((row) => row.fields),
+          newline,
+        ),
+      ).toBe(text);
+    },
+  );
 
   test("what is written reads back as it was, and writes the same bytes again", () => {
     fc.assert(

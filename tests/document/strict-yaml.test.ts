@@ -1,6 +1,8 @@
 // Each row of the loader's table: what YAML would make of a text, and what a page makes of it.
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { largestPage } from "../../src/document/gate.ts";
+import { readPage } from "../../src/document/read.ts";
 import { examplePage, header, marksOf, onlyItem, pageOf, problemsOf, sentencesOf } from "./pages.ts";
 
 describe("texts that YAML may read otherwise", () => {
@@ -92,6 +94,63 @@ describe("YAML that a page does not use", () => {
       text: "2 * 3 & 4 ! [ { % @ `\n*x &y !z %w\n",
     });
     expect(onlyItem(pageOf("working: w", "is: a * b"))).toMatchObject({ formula: "a * b" });
+  });
+});
+
+describe("any text at all", () => {
+  test("is answered with a page or with problems that have a place, and never thrown at", () => {
+    const piece = fc.constantFrom(
+      "[",
+      "]",
+      "{",
+      "}",
+      ": ",
+      "- ",
+      "\n",
+      "\n  ",
+      "\n    ",
+      "\t",
+      "# ",
+      '"',
+      "'",
+      "|",
+      ">",
+      "&a",
+      "*a",
+      "!t ",
+      "%",
+      "? ",
+      "given: a",
+      "value: 3 mm",
+      "of: ",
+      "page:",
+      "---\n",
+      "...\n",
+      "0x1",
+      "~",
+      "<<: ",
+      ",",
+      "__proto__: ",
+      "\uFEFF",
+    );
+    const damaged = fc
+      .tuple(fc.nat(examplePage.length), fc.nat(30), fc.array(piece, { maxLength: 6 }))
+      .map(([at, cut, pieces]) => examplePage.slice(0, at) + pieces.join("") + examplePage.slice(at + cut));
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          damaged,
+          fc.array(piece, { maxLength: 40 }).map((pieces) => pieces.join("")),
+        ),
+        (text) => {
+          const { page, problems } = readPage(text, "page.yaml");
+          return page
+            ? problems.length === 0
+            : problems.length > 0 && problems.every((p) => /^page\.yaml:\d+:\d+$/.test(p.where ?? ""));
+        },
+      ),
+      { numRuns: 300 },
+    );
   });
 });
 
