@@ -1,5 +1,12 @@
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
-  test: { environment: "node", include: ["tests/**/*.test.ts"] },
+  test: {
+    environment: "node",
+    include: ["tests/**/*.test.ts"],
+    pool: "forks",
+    maxWorkers: 2, // browser tests start a Chromium of their own
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
 });

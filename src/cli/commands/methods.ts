@@ -70,7 +70,9 @@ function inputRows(inputs: AnyMethod["inputs"], prefix = ""): string[][] {
   ]);
 }
 
-function outputRows(outputs: Readonly<Record<string, OutputField>>, prefix = ""): string[][] {
+type PartField = Extract<OutputField, { kind: "list" }>["of"][string] & { readonly optional?: boolean };
+
+function outputRows(outputs: Readonly<Record<string, OutputField | PartField>>, prefix = ""): string[][] {
   return Object.entries(outputs).flatMap(([name, field]) => [
     [
       prefix + name,

@@ -1,0 +1,85 @@
+// The command line as it is shipped: bundled with its own configuration, once per state of the sources,
+// into an ignored folder, so that a test never runs an old bundle and never disturbs dist.
+import { execFile, spawn } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { createBuilder } from "vite";
+
+export const root = fileURLToPath(new URL("../../", import.meta.url));
+
+function fingerprint(): string {
+  const files = readdirSync(join(root, "src"), { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.(ts|json)$/.test(name))
+    .map((name) => join("src", name));
+  const hash = createHash("sha256");
+  for (const file of [...files, "package.json"].sort()) {
+    const { mtimeMs, size } = statSync(join(root, file));
+    hash.update(`${file} ${mtimeMs} ${size}\n`);
+  }
+  return hash.digest("hex").slice(0, 16);
+}
+
+/** Path of the built command line. */
+export async function built(): Promise<string> {
+  const folder = join(root, ".cache", "cli", fingerprint());
+  const entry = join(folder, "splitline.js");
+  if (existsSync(entry)) return entry;
+  mkdirSync(join(root, ".cache", "cli"), { recursive: true });
+  const making = `${folder}.${process.pid}`;
+  const builder = await createBuilder({
+    configFile: join(root, "src/cli/vite.config.ts"),
+    logLevel: "warn",
+    environments: { cli: { build: { outDir: making } } },
+  });
+  const environment = builder.environments["cli"];
+  if (!environment) throw new Error("src/cli/vite.config.ts has no environment named cli");
+  await builder.build(environment);
+  try {
+    renameSync(making, folder);
+  } catch {
+    rmSync(making, { recursive: true }); // another worker was first
+  }
+  return entry;
+}
+
+export interface Ran {
+  readonly exit: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs the command line with these words, as a process of its own, in the root of the repository. */
+export async function splitline(...args: readonly string[]): Promise<Ran> {
+  const entry = await built();
+  return new Promise((resolve) => {
+    execFile(process.execPath, [entry, ...args], { cwd: root, maxBuffer: 1e8 }, (error, out, err) => {
+      const exit = error ? (typeof error.code === "number" ? error.code : -1) : 0;
+      resolve({ exit, out, err });
+    });
+  });
+}
+
+/** The same with a reader that closes at once: exit code and what went to the error stream. */
+export async function splitlineToClosedPipe(...args: readonly string[]): Promise<Omit<Ran, "out">> {
+  const child = spawn(process.execPath, [await built(), ...args], {
+    cwd: root,
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  child.stdout.destroy();
+  let err = "";
+  child.stderr.on("data", (text) => {
+    err += String(text);
+  });
+  return new Promise((resolve) => {
+    child.on("close", (exit) => resolve({ exit: exit ?? -1, err }));
+  });
+}
+
+export async function json(
+  ...args: readonly string[]
+): Promise<{ readonly exit: number; readonly data: unknown }> {
+  const { exit, out } = await splitline(...args, "--json");
+  return { exit, data: JSON.parse(out) };
+}
