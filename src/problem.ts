@@ -45,9 +45,15 @@ export class Problem {
     this.cause = fields.cause;
   }
 
+  /** The same problem with some of its facts replaced. */
+  with(fields: Partial<ProblemFields>): Problem {
+    const { code, what, where, got, must, why, hint, suggestions, cause } = this;
+    return new Problem({ code, what, where, got, must, why, hint, suggestions, cause, ...fields });
+  }
+
   /** The same problem, seen from another place; a place that is already known is kept. */
   at(where: string): Problem {
-    return this.where === undefined ? new Problem({ ...this, where }) : this;
+    return this.where === undefined ? this.with({ where }) : this;
   }
 }
 

@@ -24,7 +24,7 @@ export function checkValue(
   const limit = (text: string | undefined, what: string): number | undefined | Problem => {
     if (text === undefined) return undefined;
     const worked = workOut(what, undefined, text, results);
-    if (isProblem(worked)) return problem({ ...worked, what: `${what} · ${worked.what}` });
+    if (isProblem(worked)) return worked.with({ what: `${what} · ${worked.what}` });
     if (!sameDimension(worked.dimension, that.dimension) && worked.si !== 0)
       return problem({
         code: "dimension",
@@ -37,7 +37,9 @@ export function checkValue(
   const atLeast = limit(item.between?.[0] ?? item.atLeast, "lower limit");
   const atMost = limit(item.between?.[1] ?? item.atMost, "upper limit");
   const uncertainty = limit(item.uncertainty, "uncertainty") ?? 0;
-  for (const found of [atLeast, atMost, uncertainty]) if (isProblem(found)) return found;
+  if (isProblem(atLeast)) return atLeast;
+  if (isProblem(atMost)) return atMost;
+  if (isProblem(uncertainty)) return uncertainty;
   if (atLeast === undefined && atMost === undefined)
     return problem({
       code: "no-limit",
@@ -46,9 +48,8 @@ export function checkValue(
       must: "have atLeast, atMost or between",
       hint: "or compare inside the formula: that: a <= b",
     });
-  const limits = { atLeast: atLeast as number | undefined, atMost: atMost as number | undefined };
-  const guard = uncertainty as number;
-  const judged = judge(that.si, limits, guard);
+  const limits = { atLeast, atMost };
+  const judged = judge(that.si, limits, uncertainty);
   const shown = shownUnit(that, results, unitOf);
   if (judged === "no answer")
     return problem({
@@ -66,8 +67,8 @@ export function checkValue(
     si: that.si,
     yes: undefined,
     limits,
-    uncertainty: guard,
-    why: reason(that, limits, guard, judged, shown),
+    uncertainty,
+    why: reason(that, limits, uncertainty, judged, shown),
     waived,
     step: that.step,
   };

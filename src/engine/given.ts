@@ -41,7 +41,7 @@ export function givenValue(item: GivenItem, text: string): CellValue | Problem {
     readAs: read.readAs,
     confirm: read.outcome === "warn" ? read.problem : undefined,
     halfWidth,
-  } as CellValue;
+  };
 }
 
 /**

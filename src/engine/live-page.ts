@@ -7,7 +7,7 @@ import { writeValue } from "../document/write.ts";
 import type { UnitChoice } from "../methods/solution.ts";
 import { usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import type { Kind } from "../units/kind.ts";
+import { type Kind, kinds } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import { alike } from "./alike.ts";
 import type { Cell, CellValue } from "./cell.ts";
@@ -43,12 +43,6 @@ export interface LivePage {
 
 type Result = CellValue | Problem;
 
-/** Private parts of the pinned runtime; a test fails when they are gone. */
-interface RuntimeInside {
-  _computeSoon: () => Promise<unknown>;
-  _computeNow: () => Promise<unknown>;
-}
-
 export const cellName = (item: Item): string => ("name" in item ? item.name : `#${item.index + 1}`);
 
 export function openPage(text: string, file: string): LivePage | readonly Problem[] {
@@ -79,8 +73,7 @@ export function livePage(page: Page, startText: string): LivePage {
   let text = startText;
 
   const runtime = new Runtime();
-  const inside = runtime as unknown as RuntimeInside;
-  inside._computeSoon = () => Promise.resolve().then(() => inside._computeNow()); // no frame is waited for
+  runtime._computeSoon = () => Promise.resolve().then(() => runtime._computeNow()); // no frame is waited for
   const module = runtime.module();
 
   const observer = (name: string) => ({
@@ -126,7 +119,9 @@ export function livePage(page: Page, startText: string): LivePage {
       )
         return last;
       lastInputs = values;
-      const inputs = new Map(names.map((used, i) => [used, values[i] as Result]));
+      const inputs = new Map(
+        names.flatMap((used, i) => (values[i] === undefined ? [] : [[used, values[i]] as const])),
+      );
       const next = work(item, name, inputs);
       if (last === undefined || !alike(last, next)) last = next;
       return last;
@@ -233,9 +228,10 @@ function resultOf(
 
 function unitsOf(page: Page): UnitChoice {
   const chosen = new Map<Kind, Unit>();
-  for (const [kind, text] of Object.entries(page.show) as [Kind, string][]) {
-    const found = unit(text, kind);
-    if (!isProblem(found)) chosen.set(kind, found);
+  for (const { kind } of Object.values(kinds)) {
+    const text = page.show[kind];
+    const found = text === undefined ? undefined : unit(text, kind);
+    if (found && !isProblem(found)) chosen.set(kind, found);
   }
   return (kind) => chosen.get(kind) ?? usualUnit(kind);
 }

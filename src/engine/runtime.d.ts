@@ -15,5 +15,8 @@ declare module "@observablehq/runtime" {
   export class Runtime {
     module: () => Module;
     dispose: () => void;
+    /** Private parts of the pinned version; a test fails when they are gone. */
+    _computeSoon: () => Promise<unknown>;
+    _computeNow: () => Promise<unknown>;
   }
 }

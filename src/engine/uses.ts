@@ -1,5 +1,5 @@
 // Which cells an item reads, known before anything is computed; loops among them, by name.
-import type { Item } from "../document/item.ts";
+import type { InputText, Item, RowText } from "../document/item.ts";
 import { names } from "../formula/parse.ts";
 import { methods } from "../methods/index.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
@@ -15,19 +15,25 @@ function namesIn(text: string | undefined): readonly string[] {
 const isName = (text: string): boolean => /^[A-Za-z][A-Za-z0-9]*(\.[A-Za-z0-9]+)?$/.test(text);
 const baseName = (text: string): string[] => (isName(text) ? [text.split(".")[0] ?? text] : []);
 
+const isList = (text: InputText): text is readonly string[] | readonly RowText[] => Array.isArray(text);
+
+function textsOf(text: InputText): readonly string[] {
+  if (typeof text === "string") return [text];
+  if (isList(text))
+    return text.flatMap((row: string | RowText) => (typeof row === "string" ? [row] : Object.values(row)));
+  return Object.values(text);
+}
+
 function usesOfItem(item: Item): readonly string[] {
   switch (item.kind) {
     case "working": {
       if ("formula" in item) return namesIn(item.formula);
       const fields = methods.get(item.by)?.inputs ?? {};
       return Object.entries(item.of).flatMap(([name, text]): readonly string[] => {
-        const texts =
-          typeof text === "string"
-            ? [text]
-            : Object.values(text).flatMap((row) =>
-                typeof row === "string" ? [row] : Object.values(row as Readonly<Record<string, string>>),
-              );
-        return texts.flatMap((t) => (fields[name]?.kind === "text" ? baseName(t) : namesIn(t)));
+        const texts = textsOf(text);
+        return texts.flatMap((t) =>
+          fields[name]?.kind === "text" ? baseName(t) : [...namesIn(t), ...baseName(t)],
+        );
       });
     }
     case "check":

@@ -39,7 +39,10 @@ export type OutputField =
       readonly says?: string;
       readonly optional?: boolean;
       readonly of: Readonly<
-        Record<string, { readonly kind: Kind; readonly symbol?: string; readonly says?: string }>
+        Record<
+          string,
+          { readonly kind: Kind | "text" | "yes/no"; readonly symbol?: string; readonly says?: string }
+        >
       >;
     };
 
@@ -52,19 +55,21 @@ export interface SiValue {
 }
 
 export type RowValue = Readonly<Record<string, string | number | SiValue>>;
-export type InputValue = string | number | SiValue | readonly RowValue[];
+/** One row of a list; a list with a single column takes plain values: ["150 kN", "142 kN"]. */
+export type ListRow = RowValue | string | number | SiValue;
+export type InputValue = string | number | SiValue | readonly ListRow[];
 
-export type OutputValue =
+export type ScalarOutput =
   | { readonly kind: Kind; readonly si: number }
   | { readonly kind: "text"; readonly text: string }
-  | { readonly kind: "yes/no"; readonly yes: boolean }
-  | {
-      readonly kind: "list";
-      readonly rows: readonly Readonly<Record<string, { readonly kind: Kind; readonly si: number }>>[];
-    };
+  | { readonly kind: "yes/no"; readonly yes: boolean };
+
+export type OutputValue =
+  | ScalarOutput
+  | { readonly kind: "list"; readonly rows: readonly Readonly<Record<string, ScalarOutput>>[] };
 
 type ValueOf<F extends InputField> = F extends ListField
-  ? readonly RowValue[]
+  ? readonly ListRow[]
   : F extends TextField
     ? string
     : string | number | SiValue;

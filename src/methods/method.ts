@@ -5,14 +5,11 @@ import type { Problem } from "../problem.ts";
 import type { Source } from "../source.ts";
 import type { Kind } from "../units/kind.ts";
 import type { InputField, InputsOf, InputValue, OutputField } from "./field.ts";
+import type { Insides } from "./inside.ts";
 import { run } from "./run.ts";
 import type { Solution } from "./solution.ts";
 
 export type Steps = Readonly<Record<string, string>>;
-
-/** A number (SI), a text, a truth, or rows of SI numbers. */
-export type Inside = number | string | boolean | readonly Readonly<Record<string, number>>[];
-export type Insides = Readonly<Record<string, Inside>>;
 
 export interface Limit {
   /** A comparison in the formula language; a limit whose names are absent is passed over. */
@@ -41,7 +38,12 @@ export interface Procedure {
   readonly givesRows?: Readonly<
     Record<
       string,
-      Readonly<Record<string, { readonly kind: Kind; readonly symbol?: string; readonly says?: string }>>
+      Readonly<
+        Record<
+          string,
+          { readonly kind: Kind | "text" | "yes/no"; readonly symbol?: string; readonly says?: string }
+        >
+      >
     >
   >;
   readonly run: (inputs: Insides) => Insides | Problem;
@@ -96,6 +98,8 @@ export function method<const D extends Declaration>(declaration: D): Method<D> {
   return {
     ...declaration,
     solveNamed,
-    solve: (inputs) => solveNamed(inputs as Readonly<Record<string, InputValue | undefined>>),
+    solve: (inputs) => solveNamed(inputs),
   };
 }
+
+export type { Inside, Insides, Row } from "./inside.ts";

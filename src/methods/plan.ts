@@ -26,6 +26,8 @@ export interface PlannedLimit extends Limit {
   readonly tree: Tree;
   readonly uses: readonly string[];
   readonly value: ReturnType<typeof evaluator>;
+  /** The left side of a comparison, so that a broken limit can say what it found. */
+  readonly left: { readonly value: ReturnType<typeof evaluator>; readonly kind: Kind } | undefined;
 }
 
 export interface Plan {
@@ -52,7 +54,8 @@ function startTypes(d: Declaration): Types {
     if (given.kind !== "text" && given.kind !== "yes/no") types.set(name, typedOf(given.kind));
   for (const [list, columns] of Object.entries(d.procedure?.givesRows ?? {}))
     for (const [column, part] of Object.entries(columns))
-      types.set(`${list}.${column}`, typedOf(part.kind, true));
+      if (part.kind !== "text" && part.kind !== "yes/no")
+        types.set(`${list}.${column}`, typedOf(part.kind, true));
   return types;
 }
 
@@ -65,7 +68,7 @@ interface Labels {
 
 function labelsOf(d: Declaration, name: string, list?: string): Labels {
   const outer = list ? d.outputs[list] : d.outputs[name];
-  const output = list && outer?.kind === "list" ? outer.of[name] : list ? undefined : outer;
+  const output = list === undefined ? outer : outer?.kind === "list" ? outer.of[name] : undefined;
   const between = d.between?.[list ? `${list}.${name}` : name];
   const kind = output && output.kind !== "text" && output.kind !== "list" ? output.kind : between?.kind;
   const symbol = (output && "symbol" in output ? output.symbol : undefined) ?? between?.symbol ?? name;
@@ -76,7 +79,7 @@ export function plan(d: Declaration): Plan {
   const problems: Problem[] = [];
   const types = startTypes(d);
   const say = (what: string, p: Problem) =>
-    problems.push(problem({ ...p, where: d.id, what: `${what} · ${p.what}` }));
+    problems.push(p.with({ where: d.id, what: `${what} · ${p.what}` }));
 
   const planSteps = (steps: Steps, scope: Types, list?: string, from?: Source): PlannedStep[] => {
     const planned: PlannedStep[] = [];
@@ -158,23 +161,24 @@ export function plan(d: Declaration): Plan {
 }
 
 function planLimits(d: Declaration, types: Types, say: (what: string, p: Problem) => void): PlannedLimit[] {
+  const typeOf = (name: string) =>
+    types.get(name) ?? problem({ code: "unknown-name", what: name, must: "be an input or a step" });
   const planned: PlannedLimit[] = [];
   for (const limit of d.limits) {
     const tree = parse(limit.that);
-    const typed = isProblem(tree)
-      ? tree
-      : check(
-          tree,
-          (name) =>
-            types.get(name) ?? problem({ code: "unknown-name", what: name, must: "be an input or a step" }),
-        );
-    if (isProblem(tree) || isProblem(typed)) {
-      say(`limit "${limit.that}"`, isProblem(tree) ? tree : (typed as Problem));
-      continue;
-    }
-    planned.push({ ...limit, tree, uses: namesIn(tree), value: evaluator(tree) });
+    const typed = isProblem(tree) ? tree : check(tree, typeOf);
+    if (isProblem(typed)) say(`limit "${limit.that}"`, typed);
+    if (isProblem(tree) || isProblem(typed)) continue;
+    planned.push({ ...limit, tree, uses: namesIn(tree), value: evaluator(tree), left: leftOf(tree, typeOf) });
   }
   return planned;
+}
+
+function leftOf(tree: Tree, typeOf: (name: string) => Typed | Problem): PlannedLimit["left"] {
+  if (tree.type !== "compare") return undefined;
+  const typed = check(tree.left, typeOf);
+  if (isProblem(typed)) return undefined;
+  return { value: evaluator(tree.left), kind: typed.kind ?? kindsOf(typed.dimension)[0] ?? "ratio" };
 }
 
 /** Outputs that neither a step nor the procedure provides. */

@@ -9,15 +9,17 @@ import type {
   InputField,
   InputValue,
   ListField,
+  ListRow,
   QuantityField,
-  RowValue,
   SiValue,
   TextField,
 } from "./field.ts";
+import type { Row } from "./inside.ts";
+import { columnNumbers } from "./inside.ts";
 import type { Declaration } from "./method.ts";
 import type { Leaf } from "./solution.ts";
 
-type RowInside = Readonly<Record<string, number>>;
+type RowInside = Row;
 export interface ReadInputs {
   readonly values: Map<string, number | string | readonly RowInside[]>;
   readonly leaves: Map<string, Leaf>;
@@ -110,8 +112,7 @@ function readQuantity(
       must: `be a ${field.kind}`,
     });
   const read = quantity(String(value), field.kind);
-  if (isProblem(read))
-    return problem({ ...read, where: id, what: field.says, got: read.got ?? String(value) });
+  if (isProblem(read)) return read.with({ where: id, what: field.says, got: read.got ?? String(value) });
   return { si: read.si, unit: read.unit };
 }
 
@@ -149,7 +150,7 @@ function readRows(id: string, name: string, field: ListField, value: InputValue)
       hint: exampleOf(field),
     });
   const inside: RowInside[] = [];
-  for (const [index, row] of (rows as readonly RowValue[]).entries()) {
+  for (const [index, row] of (rows as readonly ListRow[]).entries()) {
     const read = readRow(`${id} · ${name} ${index + 1}`, field, row);
     if (isProblem(read)) return read;
     inside.push(read);
@@ -163,7 +164,7 @@ function readRows(id: string, name: string, field: ListField, value: InputValue)
             {
               symbol: part.symbol ?? column,
               kind: part.kind,
-              si: inside.map((r) => r[column] ?? Number.NaN),
+              si: columnNumbers(inside, column),
             },
           ],
         ],
@@ -171,13 +172,16 @@ function readRows(id: string, name: string, field: ListField, value: InputValue)
   return { value: inside, leaves };
 }
 
-function readRow(where: string, field: ListField, row: RowValue): RowInside | Problem {
-  if (typeof row !== "object" || row === null)
+function readRow(where: string, field: ListField, row: ListRow): RowInside | Problem {
+  const only = Object.keys(field.of);
+  if ((typeof row === "string" || typeof row === "number" || isSiValue(row)) && only.length === 1)
+    return readRow(where, field, { [only[0] ?? ""]: row }); // a list of plain values, such as ["150 kN", "142 kN"]
+  if (typeof row !== "object" || row === null || isSiValue(row))
     return problem({
       code: "not-a-row",
       where,
       what: field.says,
-      got: String(row),
+      got: typeof row === "object" ? "one value" : String(row),
       must: "be a row of named values",
       hint: exampleOf(field),
     });
@@ -190,9 +194,8 @@ function readRow(where: string, field: ListField, row: RowValue): RowInside | Pr
       must: `be one of ${Object.keys(field.of).join(", ")}`,
       suggestions: nearest(odd, Object.keys(field.of)),
     });
-  const inside: Record<string, number> = {};
+  const inside: Record<string, string | number> = {};
   for (const [column, part] of Object.entries(field.of)) {
-    if (part.kind === "text") continue;
     const value = row[column];
     if (value === undefined || value === "") {
       if (part.optional) continue;
@@ -205,9 +208,9 @@ function readRow(where: string, field: ListField, row: RowValue): RowInside | Pr
         hint: exampleOf(field),
       });
     }
-    const read = readQuantity(where, part, value);
+    const read = part.kind === "text" ? readText(where, part, value) : readQuantity(where, part, value);
     if (isProblem(read)) return read;
-    inside[column] = read.si;
+    inside[column] = typeof read === "string" ? read : read.si;
   }
   return inside;
 }

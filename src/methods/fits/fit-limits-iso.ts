@@ -1,10 +1,41 @@
 // What limits do the letters of an ISO fit give?
-import { isProblem, problem } from "../../problem.ts";
+import { isProblem, type Problem, problem } from "../../problem.ts";
 import { iso286Sources, toleranceLimits } from "../../tables/iso-286.ts";
-import { type Inside, method } from "../method.ts";
+import { numberOf, textOf } from "../inside.ts";
+import { type Inside, type Insides, method } from "../method.ts";
 import { fitExtremes } from "../sources.ts";
 
 const micrometre = 1e-6;
+
+function run(inputs: Insides): Insides | Problem {
+  const size = (numberOf(inputs, "size") ?? Number.NaN) * 1000; // mm
+  const classes = { hole: textOf(inputs, "hole"), shaft: textOf(inputs, "shaft") };
+  if (!classes.hole && !classes.shaft)
+    return problem({
+      code: "missing-input",
+      what: "tolerance class",
+      got: "nothing",
+      must: "be given as hole or shaft",
+      hint: "for example hole=H7 shaft=k6",
+    });
+  const found: Record<string, Inside> = {};
+  for (const part of ["hole", "shaft"] as const) {
+    const letters = classes[part];
+    if (!letters) continue;
+    const limits = toleranceLimits(size, letters);
+    if (isProblem(limits)) return limits;
+    if (limits.part !== part)
+      return problem({
+        code: "wrong-part",
+        what: `${part} tolerance class`,
+        got: limits.designation,
+        must: part === "hole" ? "be in capitals, such as H7" : "be in small letters, such as k6",
+      });
+    found[`${part}Upper`] = limits.upper_um * micrometre;
+    found[`${part}Lower`] = limits.lower_um * micrometre;
+  }
+  return found;
+}
 
 export const fitLimitsIso = method({
   id: "fit-limits-iso",
@@ -23,35 +54,7 @@ export const fitLimitsIso = method({
       shaftUpper: { kind: "length", symbol: "es", says: "upper deviation of the shaft" },
       shaftLower: { kind: "length", symbol: "ei", says: "lower deviation of the shaft" },
     },
-    run: ({ size, hole, shaft }) => {
-      if (hole === undefined && shaft === undefined)
-        return problem({
-          code: "missing-input",
-          what: "tolerance class",
-          got: "nothing",
-          must: "be given as hole or shaft",
-          hint: "for example hole=H7 shaft=k6",
-        });
-      const found: Record<string, Inside> = {};
-      for (const [name, letters] of [
-        ["hole", hole],
-        ["shaft", shaft],
-      ] as const) {
-        if (letters === undefined) continue;
-        const limits = toleranceLimits(Number(size) * 1000, String(letters));
-        if (isProblem(limits)) return limits;
-        if (limits.part !== name)
-          return problem({
-            code: "wrong-part",
-            what: `${name} tolerance class`,
-            got: limits.designation,
-            must: name === "hole" ? "be in capitals, such as H7" : "be in small letters, such as k6",
-          });
-        found[`${name}Upper`] = limits.upper_um * micrometre;
-        found[`${name}Lower`] = limits.lower_um * micrometre;
-      }
-      return found;
-    },
+    run,
   },
   steps: {
     holeMax: "size + holeUpper",

@@ -1,6 +1,7 @@
 // How stiff are the clamped parts? Cones of 30 degrees spread from both faces and meet in mid-grip.
 
 import { type Problem, problem } from "../../problem.ts";
+import { cellNumber, rowsOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
 import { frustum } from "../sources.ts";
 
@@ -35,7 +36,12 @@ const thirtyDegrees = Math.PI / 6;
 
 function run(inputs: Insides): Insides | Problem {
   const angle = inputs["coneHalfAngle"];
-  const pieces = conePieces(inputs["layers"] as unknown as readonly Layer[]);
+  const pieces = conePieces(
+    rowsOf(inputs, "layers").map((row) => ({
+      thickness: cellNumber(row, "thickness") ?? Number.NaN,
+      modulus: cellNumber(row, "modulus") ?? Number.NaN,
+    })),
+  );
   if (pieces.length === 0)
     return problem({ code: "limit", what: "layers", got: "no thickness", must: "have a thickness above 0" });
   const printed =

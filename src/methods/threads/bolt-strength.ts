@@ -6,6 +6,7 @@ import {
   type StrengthGrade,
   strengthGradeTable,
 } from "../../tables/strength-grades.ts";
+import { textOf } from "../inside.ts";
 import { type Inside, type Insides, method } from "../method.ts";
 import { threadOf } from "./thread-of.ts";
 
@@ -23,10 +24,10 @@ interface Found {
   readonly row: StrengthGrade;
 }
 
-function find({ standard, grade, designation }: Insides): Found | Problem {
-  const thread = threadOf(String(designation));
+function find(inputs: Insides): Found | Problem {
+  const thread = threadOf(textOf(inputs, "designation") ?? "");
   if (isProblem(thread)) return thread;
-  const row = findGrade(String(standard), String(grade), thread.size);
+  const row = findGrade(textOf(inputs, "standard") ?? "", textOf(inputs, "grade") ?? "", thread.size);
   return isProblem(row) ? row : { stressArea: thread.stressArea, row };
 }
 
@@ -63,7 +64,7 @@ export const boltStrength = method({
     says: "the strength row for this grade and size, and the thread's stress area",
     source: strengthRows,
     gives: {
-      stressArea: { kind: "area", symbol: "A_s", says: "stress area" },
+      stressArea: { kind: "area", symbol: "A_s", says: "stress area the loads are built on" },
       proofStress: { kind: "stress", symbol: "S_p", says: "proof stress" },
       yieldStress: { kind: "stress", symbol: "R_p", says: "least yield stress" },
       tensileStress: { kind: "stress", symbol: "R_m", says: "least tensile stress" },

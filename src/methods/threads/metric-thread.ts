@@ -1,6 +1,7 @@
 // What are the diameters and the stress area of an ISO metric thread?
 import { isProblem } from "../../problem.ts";
 import { metricThread as findThread, metricThreadSources } from "../../tables/threads-metric.ts";
+import { textOf } from "../inside.ts";
 import { method } from "../method.ts";
 import { circle, isoProfile, isoStressArea } from "../sources.ts";
 
@@ -15,8 +16,8 @@ export const metricThread = method({
       majorDiameter: { kind: "length", symbol: "d", says: "major diameter" },
       pitch: { kind: "length", symbol: "p", says: "pitch" },
     },
-    run: ({ designation }) => {
-      const row = findThread(String(designation));
+    run: (inputs) => {
+      const row = findThread(textOf(inputs, "designation") ?? "");
       return isProblem(row) ? row : { majorDiameter: row.diameter_mm / 1000, pitch: row.pitch_mm / 1000 };
     },
   },

@@ -1,24 +1,30 @@
-// A thread by its designation, metric or unified, in SI.
+// A thread by its designation, metric or unified: nominal size and the area that strength tables build on.
 import { isProblem, type Problem } from "../../problem.ts";
 import type { ThreadSize } from "../../tables/strength-grades.ts";
-import { metricThread } from "./metric-thread.ts";
+import { metricThread } from "../../tables/threads-metric.ts";
+import { unifiedThread as unifiedRow } from "../../tables/threads-unified.ts";
 import { unifiedThread } from "./unified-thread.ts";
 
 export interface ThreadFound {
   /** Nominal size in the unit its standard is written in: strength tables range over that. */
   readonly size: ThreadSize;
-  readonly stressArea: number; // m²
+  /** m². Metric: as ISO 898-1 prints it, to three figures, since its load tables are built on that. */
+  readonly stressArea: number;
 }
 
 export function threadOf(designation: string): ThreadFound | Problem {
-  const metric = /^\s*M\s*\d/i.test(designation);
-  const found = metric ? metricThread.solve({ designation }) : unifiedThread.solve({ designation });
-  if (isProblem(found)) return found;
-  const si = (name: string): number => {
-    const output = found.outputs[name];
-    return output && "si" in output ? output.si : Number.NaN;
+  if (/^\s*M\s*\d/i.test(designation)) {
+    const row = metricThread(designation);
+    if (isProblem(row)) return row;
+    return { size: { value: row.diameter_mm, unit: "mm" }, stressArea: row.stressArea_mm2 * 1e-6 };
+  }
+  const row = unifiedRow(designation);
+  if (isProblem(row)) return row;
+  const solved = unifiedThread.solve({ designation });
+  if (isProblem(solved)) return solved;
+  const area = solved.outputs["stressArea"];
+  return {
+    size: { value: row.diameter_in, unit: "in" },
+    stressArea: area && "si" in area ? area.si : Number.NaN,
   };
-  const perMetre = metric ? 1000 : 1 / 0.0254;
-  const value = Math.round(si("majorDiameter") * perMetre * 1e6) / 1e6; // nominal sizes have few decimals
-  return { size: { value, unit: metric ? "mm" : "in" }, stressArea: si("stressArea") };
 }

@@ -1,6 +1,7 @@
 // What are the diameters and the stress area of a unified inch thread?
 import { isProblem } from "../../problem.ts";
 import { unifiedThread as findThread, unifiedThreadTable } from "../../tables/threads-unified.ts";
+import { textOf } from "../inside.ts";
 import { method } from "../method.ts";
 import { circle, unifiedStressArea } from "../sources.ts";
 
@@ -25,8 +26,8 @@ export const unifiedThread = method({
         says: "minor diameter of the external thread, UNR reference",
       },
     },
-    run: ({ designation }) => {
-      const row = findThread(String(designation));
+    run: (inputs) => {
+      const row = findThread(textOf(inputs, "designation") ?? "");
       if (isProblem(row)) return row;
       return {
         majorDiameter: row.diameter_in * inch,

@@ -1,0 +1,77 @@
+// Judges the limits of a method. A broken limit gives no answer and names the input;
+// one that only warns lets the answer stand.
+import { plain, show, symbolOf } from "../formula/show.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { cite } from "../source.ts";
+import { isKnown, lookIn } from "./inside.ts";
+import type { PlannedLimit } from "./plan.ts";
+import { formatShort, usualUnit } from "./solution.ts";
+import type { Workspace } from "./workspace.ts";
+
+/** Every limit whose names all have values by now is judged, once. */
+export function judgeLimits(work: Workspace): Problem | undefined {
+  for (const limit of work.ready.limits) {
+    if (work.judged.has(limit) || !limit.uses.every((name) => isKnown(work.values, name))) continue;
+    work.judged.add(limit);
+    const holds = limit.value(lookIn(work.values));
+    if (holds === true) continue;
+    const broken = isProblem(holds) ? holds.with({ where: work.d.id }) : brokenLimit(limit, work);
+    if (!limit.warn) return broken;
+    work.warnings.push(broken);
+  }
+  return undefined;
+}
+
+const opposite = {
+  "<": "be below",
+  "<=": "be at most",
+  ">": "be above",
+  ">=": "be at least",
+  "==": "be",
+  "!=": "differ from",
+} as const;
+
+function brokenLimit(limit: PlannedLimit, work: Workspace): Problem {
+  const { tree } = limit;
+  const words = (t: typeof tree) => plain(show(t, (name) => symbolOf(named(work, name))));
+  const must =
+    tree.type === "compare" ? `${opposite[tree.op]} ${words(tree.right)}` : `keep to ${words(tree)}`;
+  return problem({
+    code: limit.warn ? "limit-warning" : "limit",
+    where: work.d.id,
+    what: subject(limit, work),
+    got: found(limit, work),
+    must,
+    why: limit.source ? `${limit.else} (${cite(limit.source)})` : limit.else,
+    hint: limit.hint,
+  });
+}
+
+/** What the left side is called: the words of the name it is, else the formula itself. */
+function subject(limit: PlannedLimit, work: Workspace): string {
+  const { tree } = limit;
+  const first = limit.uses[0] ?? limit.that;
+  const base = first.split(".")[0] ?? first;
+  const field = work.d.inputs[base];
+  const bare = tree.type === "compare" && tree.left.type === "name";
+  if (!bare && tree.type === "compare" && !first.includes("."))
+    return plain(show(tree.left, (name) => symbolOf(name)));
+  return field?.says ?? work.working.find((step) => step.name === first)?.says ?? first;
+}
+
+function found(limit: PlannedLimit, work: Workspace): string | undefined {
+  const left = limit.left;
+  const value = left?.value(lookIn(work.values));
+  if (!left || typeof value !== "number") return undefined;
+  const typed =
+    limit.tree.type === "compare" && limit.tree.left.type === "name"
+      ? work.leaves.get(limit.tree.left.name)?.unit
+      : undefined;
+  return formatShort(value, typed ?? usualUnit(left.kind));
+}
+
+function named(work: Workspace, name: string): string {
+  const leaf = work.leaves.get(name);
+  if (!leaf || typeof leaf.si !== "number") return name;
+  return `${name} (${formatShort(leaf.si, leaf.unit ?? usualUnit(leaf.kind))})`;
+}

@@ -1,0 +1,16 @@
+// The state of one run of a method, handed from part to part.
+import type { Problem } from "../problem.ts";
+import type { Inside } from "./inside.ts";
+import type { Declaration } from "./method.ts";
+import type { Plan, PlannedLimit } from "./plan.ts";
+import type { Leaf, WorkedStep } from "./solution.ts";
+
+export interface Workspace {
+  readonly d: Declaration;
+  readonly ready: Plan;
+  readonly values: Map<string, Inside>;
+  readonly leaves: Map<string, Leaf>;
+  readonly working: WorkedStep[];
+  readonly warnings: Problem[];
+  readonly judged: Set<PlannedLimit>;
+}
