@@ -1,0 +1,173 @@
+// The compiled steps against a second evaluator reading the same texts on the same SI numbers.
+// It shares only the text: mathjs parses and evaluates it here, as it never does in the library.
+import * as fc from "fast-check";
+import { all, create, type EvalFunction } from "mathjs";
+import { afterAll, describe, expect, test } from "vitest";
+import type { InputValue } from "../../src/methods/field.ts";
+import { type AnyMethod, methods } from "../../src/methods/index.ts";
+import type { Insides, Steps } from "../../src/methods/method.ts";
+import { isProblem } from "../../src/problem.ts";
+import { deviation, expectClose } from "./helpers.ts";
+import { randomInputs } from "./oracle-inputs.ts";
+
+const tolerance = 1e-12;
+// Its comparisons are made exact; by default it calls numbers equal that differ by 1e-12.
+const mathjs = create(all, { relTol: 1e-300, absTol: 0 });
+
+/** Quantities written in the texts, in SI; worked by hand, so that no unit code of ours is used. */
+const quoted: Readonly<Record<string, number>> = {
+  "20 degC": 293.15,
+  "-100 degC": 173.15,
+  "200 degC": 473.15,
+  "350 K": 350,
+  "1e-4 1/K": 1e-4,
+  "90 deg": Math.PI / 2,
+  "80 deg": (80 * Math.PI) / 180,
+  "60 deg": Math.PI / 3,
+  "0 kN": 0,
+  "0 deg": 0,
+};
+
+const functions = {
+  ln: Math.log,
+  sum: (values: readonly number[]) => values.reduce((a, b) => a + b, 0),
+  count: (values: readonly number[]) => values.length,
+  mean: (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length,
+  smallest: (values: readonly number[]) => Math.min(...values),
+  largest: (values: readonly number[]) => Math.max(...values),
+};
+
+type Scope = Record<string, unknown>;
+
+const compiled = new Map<string, EvalFunction>();
+function evaluate(text: string, scope: Scope): unknown {
+  let code = compiled.get(text);
+  if (!code) {
+    // Columns are multiplied and divided row by row, which mathjs writes with a dot.
+    const rowwise = text.includes(".") ? text.replace(/ ([*/^]) /g, " .$1 ") : text;
+    code = mathjs.compile(
+      rowwise.replace(/"([^"]+)"/g, (_, words: string) => {
+        const value = quoted[words];
+        if (value === undefined) throw new Error(`"${words}" is not among the quantities of this test`);
+        return `(${value})`;
+      }),
+    );
+    compiled.set(text, code);
+  }
+  return code.evaluate({ ...functions, ...scope });
+}
+
+/** Names of a text, columns in full. */
+const namesOf = (text: string): string[] =>
+  [...text.replace(/"[^"]*"/g, "").matchAll(/[A-Za-z][A-Za-z0-9]*(\.[A-Za-z][A-Za-z0-9]*)?/g)]
+    .map(([name]) => name)
+    .filter((name) => !(name in functions) && !["pi", "sqrt", "tan", "cos", "min", "max", "e"].includes(name));
+
+function known(scope: Scope, text: string): boolean {
+  return namesOf(text).every((name) => {
+    const [base = "", column] = name.split(".");
+    const value = scope[base];
+    return column === undefined ? value !== undefined : typeof value === "object" && value !== null && column in value;
+  });
+}
+
+function plainInputs(inputs: Readonly<Record<string, InputValue>>): Insides {
+  const plain = (value: InputValue): never =>
+    (typeof value === "object" && "si" in value
+      ? value.si
+      : Array.isArray(value)
+        ? value.map((row) => Object.fromEntries(Object.entries(row).map(([n, v]) => [n, (v as { si: number }).si])))
+        : value) as never;
+  return Object.fromEntries(Object.entries(inputs).map(([name, value]) => [name, plain(value)]));
+}
+
+const columnsOf = (rows: readonly Readonly<Record<string, number>>[]): Record<string, number[]> => {
+  const columns: Record<string, number[]> = {};
+  for (const row of rows) for (const [name, value] of Object.entries(row)) (columns[name] ??= []).push(value);
+  return columns;
+};
+
+/** Every step worked out by mathjs, keyed as the working of a solution names them. */
+function workedByMathjs(method: AnyMethod, inputs: Readonly<Record<string, InputValue>>): Map<string, number> {
+  const insides = plainInputs(inputs);
+  const found = method.procedure?.run(insides) ?? {};
+  if (isProblem(found)) throw new Error("the procedure refused inputs that the method took");
+  const values: Record<string, unknown> = { ...insides, ...found };
+  const results = new Map<string, number>();
+  const keep = (name: string, value: unknown) =>
+    results.set(name, typeof value === "boolean" ? Number(value) : (value as number));
+  const work = (steps: Steps, scope: Scope) => {
+    for (const [name, text] of Object.entries(steps))
+      if (known(scope, text)) keep(name, (scope[name] = evaluate(text, scope)));
+  };
+  const rows = new Map(
+    Object.entries(values).filter(([, v]) => Array.isArray(v)) as [string, Record<string, number>[]][],
+  );
+  const scope: Scope = { ...values };
+  for (const name of rows.keys()) delete scope[name];
+  if (method.variants) work(method.variants.sets[String(values[method.variants.by])] ?? {}, scope);
+  for (const [name, given] of rows) {
+    const filled = given.map((row, index) => {
+      const inside: Scope = { ...scope, ...row };
+      for (const [step, text] of Object.entries(method.each?.[name] ?? {}))
+        if (!(step in row)) keep(`${name} ${index + 1} · ${step}`, (inside[step] = evaluate(text, inside)));
+      return inside as Record<string, number>;
+    });
+    scope[name] = columnsOf(filled);
+  }
+  work(method.steps ?? {}, scope);
+  return results;
+}
+
+let worst = { off: 0, at: "" };
+afterAll(() => console.log(`worst deviation from mathjs: ${worst.off} ${worst.at}`));
+
+describe("the working of a solution equals mathjs on the same texts to 1e-12", () => {
+  for (const [id, method] of methods)
+    test(id, () => {
+      const limits = new Set<string>();
+      let answered = 0;
+      fc.assert(
+        fc.property(randomInputs(method), (inputs) => {
+          const solution = method.solveNamed(inputs);
+          if (isProblem(solution)) {
+            limits.add(solution.code);
+            return;
+          }
+          answered += 1;
+          const expected = workedByMathjs(method, inputs);
+          expect(solution.working.map((step) => step.name).toSorted()).toEqual([...expected.keys()].toSorted());
+          for (const step of solution.working) {
+            const other = expected.get(step.name) ?? Number.NaN;
+            const off = deviation(step.si, other);
+            if (off > worst.off) worst = { off, at: `${id} ${step.name}` };
+            expectClose(step.si, other, tolerance);
+          }
+        }),
+        { numRuns: 120 },
+      );
+      expect(answered, `${answered} answers; refused with ${[...limits].join(", ")}`).toBeGreaterThan(40);
+      for (const code of limits) expect(["limit", "missing-input", "no-such-class", "outside-table"]).toContain(code);
+    });
+});
+
+describe("limits hold and break as mathjs says of the same texts", () => {
+  for (const [id, method] of methods)
+    test(id, () => {
+      fc.assert(
+        fc.property(randomInputs(method), (inputs) => {
+          const solution = method.solveNamed(inputs);
+          if (isProblem(solution)) return;
+          const scope: Scope = { ...plainInputs(inputs), ...Object.fromEntries(workedByMathjs(method, inputs)) };
+          for (const [name, value] of Object.entries(scope))
+            if (Array.isArray(value)) scope[name] = columnsOf(value as Record<string, number>[]);
+          for (const limit of method.limits) {
+            if (!known(scope, limit.that)) continue;
+            const warned = solution.warnings.some((warning) => warning.why?.startsWith(limit.else));
+            expect(evaluate(limit.that, scope), `${limit.that} in ${JSON.stringify(scope)}`).toBe(!warned);
+          }
+        }),
+        { numRuns: 60 },
+      );
+    });
+});
