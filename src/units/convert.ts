@@ -2,7 +2,7 @@
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { sameDimension } from "./dimension.ts";
 import { withUnit } from "./format.ts";
-import { withArticle } from "./kind.ts";
+import { type Kind, withArticle } from "./kind.ts";
 import { divide, type Rational, subtract, toDecimal, toNumber } from "./rational.ts";
 import { commonKind, type Quantity } from "./typed.ts";
 import { type Unit, unit } from "./unit.ts";
@@ -50,8 +50,11 @@ function mismatch(q: Quantity, to: string, plain: Unit): Problem {
     what: "conversion",
     got: `${q.text}, ${q.kind === undefined ? name(q.unit) : withArticle(q.kind)}, to ${to}`,
     must: `stay the same kind; ${to} is ${name(plain)}`,
-    why: sameDimension(plain.dimension, q.unit.dimension)
-      ? "the dimension is the same but the meaning is not"
-      : undefined,
+    why: sameDimension(plain.dimension, q.unit.dimension) ? sameDimensionOnly(q.kind, plain) : undefined,
   });
 }
+
+const sameDimensionOnly = (kind: Kind | undefined, plain: Unit): string =>
+  kind === "torque" && plain.kinds[0] === "energy"
+    ? "a torque has the dimension of energy but is not given in joules"
+    : "the dimension is the same but the meaning is not";

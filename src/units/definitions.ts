@@ -113,6 +113,8 @@ export const atoms = {
 
   // Masses
   g: { times: "0.001", of: "kg", prefixes: "u m", force: "gf" },
+  // Says mass outright, so it is never read as a force.
+  lbm: { of: "lb", capitals: true },
   t: { times: "1000", of: "kg", force: "tf" },
   oz: { times: "1/16", of: "lb", force: "ozf", capitals: true },
   gr: { times: "1/7000", of: "lb" },

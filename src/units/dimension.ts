@@ -71,10 +71,14 @@ const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
 export const sameDimension = (a: Dimension, b: Dimension): boolean =>
   axes.every((axis) => near(a[axis], b[axis]));
 
-/** "force", "area" where the dimension has a name, else "length^2/temperature" or "mass/(length time)". */
+/** "force", "area" where the dimension has a name, else "length/temperature" or "mass/(length time)". */
 export function dimensionWords(d: Dimension): string {
   const named = Object.entries(dimensions).find(([, known]) => sameDimension(known, d));
-  if (named) return named[0];
+  return named ? named[0] : inBaseWords(d);
+}
+
+/** Always in base words: "mass length/time^2"; "number" for none at all. */
+export function inBaseWords(d: Dimension): string {
   const side = (sign: 1 | -1): string[] =>
     axes
       .filter((axis) => d[axis] * sign > 0 && !near(d[axis], 0))
@@ -83,6 +87,7 @@ export function dimensionWords(d: Dimension): string {
         return near(exponent, 1) ? axis : `${axis}^${Math.round(exponent * 1e6) / 1e6}`;
       });
   const [top, bottom] = [side(1), side(-1)];
+  if (top.length + bottom.length === 0) return "number";
   const head = top.length > 0 ? top.join(" ") : "1";
   if (bottom.length === 0) return head;
   return bottom.length === 1 ? `${head}/${bottom[0]}` : `${head}/(${bottom.join(" ")})`;

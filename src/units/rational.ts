@@ -91,6 +91,7 @@ function withoutPi(r: Rational): Rational {
 }
 
 const exactInDouble = 2n ** 53n;
+const smallestNormal = 2 ** -1022;
 const bits = (a: bigint): number => a.toString(16).length * 4;
 
 /** The nearest double, ties to even. */
@@ -99,14 +100,21 @@ export function toNumber(r: Rational): number {
   const top = abs(n);
   if (top <= exactInDouble && d <= exactInDouble) return Number(n) / Number(d);
   // A quotient of at least 64 bits, its last bit set when anything was cut off: Number() then rounds once.
-  // 2^-1074 is the smallest double, so no finer quotient is needed.
-  const shift = Math.min(70 + bits(d) - bits(top), 1074);
-  const scaledTop = shift > 0 ? top << BigInt(shift) : top;
-  const scaledBottom = shift < 0 ? d << BigInt(-shift) : d;
-  const quotient = scaledTop / scaledBottom;
-  const cut = scaledTop % scaledBottom === 0n ? 0n : 1n;
-  const size = scaleByPowerOfTwo(Number((quotient << 1n) | cut), -shift - 1);
+  const shift = 70 + bits(d) - bits(top);
+  const quotient = shift > 0 ? (top << BigInt(shift)) / d : top / (d << BigInt(-shift));
+  const exactly =
+    shift > 0 ? quotient * d === top << BigInt(shift) : quotient * (d << BigInt(-shift)) === top;
+  const rough = scaleByPowerOfTwo(Number((quotient << 1n) | (exactly ? 0n : 1n)), -shift - 1);
+  const size = rough < smallestNormal ? nearestSubnormal(top, d) : rough;
   return n < 0n ? -size : size;
+}
+
+/** Below 2^-1022 doubles are whole multiples of 2^-1074. */
+function nearestSubnormal(top: bigint, d: bigint): number {
+  const whole = (top << 1074n) / d;
+  const twiceRest = ((top << 1074n) % d) * 2n;
+  const up = twiceRest > d || (twiceRest === d && whole % 2n === 1n);
+  return Number(whole + (up ? 1n : 0n)) * Number.MIN_VALUE;
 }
 
 function scaleByPowerOfTwo(value: number, exponent: number): number {

@@ -1,6 +1,6 @@
 // One line without a spread becomes a value: bare numbers are answered, terms are read and added.
 import { isProblem, type Problem, problem } from "../problem.ts";
-import { dimensionWords } from "./dimension.ts";
+import { inBaseWords } from "./dimension.ts";
 import { type Kind, kinds, kindsAgree } from "./kind.ts";
 import { divide, exactDecimal, type Rational, subtract, toDecimal } from "./rational.ts";
 import { combine, type LineReading, readTerms, type Term } from "./terms.ts";
@@ -74,7 +74,7 @@ function outOfReach(
 
 /** "torque, 25 lbf.in"; shop talk is shown in the unit it stands for. */
 export function readingWords({ value, unit: reading }: LineReading, expected: Kind | undefined): string {
-  const kind = expected ?? reading.unit.kinds[0] ?? dimensionWords(reading.unit.dimension);
+  const kind = expected ?? reading.unit.kinds[0] ?? inBaseWords(reading.unit.dimension);
   return `${reading.label ? `${reading.label} ` : ""}${kind}, ${valueWords(value, reading.unit, reading.shownIn)}`;
 }
 

@@ -14,7 +14,7 @@ export const words: Readonly<Record<string, string>> = {
   micron: "um",
   lb: "lb",
   lbf: "lbf",
-  lbm: "lb",
+  lbm: "lbm",
   pound: "lb",
   ounce: "oz",
   oz: "oz",
@@ -93,8 +93,6 @@ export const shortForms: Readonly<Record<string, string>> = {
   kgs: "kg",
   hrs: "h",
   kpsi: "ksi",
-  pcf: "lb/ft3",
-  psf: "lbf/ft2",
 };
 
 /** Phrases of more than one word or with a remark in brackets, replaced before the grammar reads the text. */
@@ -117,6 +115,9 @@ export const phrases: readonly (readonly [RegExp, string])[] = [
   [/\btf \(1000 kgf\)/g, "tf"],
   [/\btonf \(2000 lbf\)/g, "tonf"],
   [/\bMlbf\/in \(10\^6 lbf\/in\)/g, "Mlbf/in"],
+  [/\bpsf\b/g, "lbf/ft2"],
+  [/\bpcf\b/g, "lb/ft3"],
+  [/\blb\/in2 \(mass\)/g, "lb/in2"],
   [/\bpounds? per (?:square|sq\.?) ?inch\b/gi, "psi"],
   [/\bdelta[ _](?=deg|K\b)/gi, "delta_"],
   [/(?:°|\bdeg(?:ree)?s?\b\.?) ?(C|F|R)(?:elsius|ahrenheit|ankine)?\b/g, "deg$1"],

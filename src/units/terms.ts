@@ -110,15 +110,18 @@ export interface LineReading {
   readonly standard?: Rational;
 }
 
-const degree = (unitText: string): boolean => findAtom(unitText)?.name === "deg";
+function startsWithDegrees([first, ...rest]: readonly Term[]): boolean {
+  const degrees = first !== undefined && findAtom(first.unitText)?.name === "deg";
+  return degrees && rest.every((term) => term.joined === "next");
+}
 
 export function combine(
   line: string,
   terms: readonly Term[],
   expected: Kind | undefined,
 ): LineReading | Problem {
-  const inAngle =
-    expected === "angle" || (expected === undefined && terms.some((term) => degree(term.unitText)));
+  // Minutes and seconds that follow on a degree are parts of it.
+  const inAngle = expected === "angle" || (expected === undefined && startsWithDegrees(terms));
   const context = inAngle ? "angle" : expected;
   const readings: UnitReading[] = [];
   for (const term of terms) {

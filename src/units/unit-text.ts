@@ -9,7 +9,7 @@ export interface Factor {
 }
 
 /** Trade forms seen on the way, each a reason to show how the text was read. */
-export type Habit = "capitals" | "squashed" | "kilopond first" | "flat exponent";
+export type Habit = "capitals" | "squashed" | "kilopond first" | "flat exponent" | "joining hyphen";
 
 export interface Parsed {
   readonly factors: readonly Factor[];
@@ -94,23 +94,33 @@ class UnitReader {
     return this.list[this.at];
   }
 
-  /** A product sign that only ends an abbreviation or stands beside a slash is no product. */
-  private skipProduct(): boolean {
-    if (this.next()?.type !== "product") return false;
+  /** Blanks and the dot of an abbreviation are no product where nothing follows to be multiplied. */
+  private skipProduct(): Token | undefined {
+    const item = this.next();
+    if (item?.type !== "product") return undefined;
     this.at += 1;
-    return true;
+    return item;
+  }
+
+  private skipBlanks(): void {
+    const skipped = this.skipProduct();
+    if (skipped && /[^ \u2009]/.test(skipped.text)) this.fail(`"${skipped.text}" multiplies nothing`);
   }
 
   private terms(sign: 1 | -1): void {
     let below = false;
     let product = true;
-    this.skipProduct();
+    // 3/8-in, as an adjective is hyphenated
+    if (this.at === 0 && this.next()?.text === "-" && this.list[1]?.type === "word") {
+      this.habits.add("joining hyphen");
+      this.at += 1;
+    } else this.skipBlanks();
     while (!this.problem) {
       const item = this.next();
       if (!item || item.text === ")") return;
       if (item.text === "/") {
         this.at += 1;
-        this.skipProduct();
+        this.skipBlanks();
         below = true;
         this.factor(sign === 1 ? -1 : 1);
       } else {
@@ -118,8 +128,16 @@ class UnitReader {
         else if (!product) this.fail(`"${item.text}" follows without a product sign`);
         else this.factor(sign);
       }
-      product = this.skipProduct();
+      product = this.product();
     }
+  }
+
+  private product(): boolean {
+    const sign = this.skipProduct();
+    const follower = this.next();
+    const ends = !follower || follower.text === "/" || follower.text === ")";
+    if (sign && ends && /[^ .\u2009]/.test(sign.text)) this.fail(`"${sign.text}" multiplies nothing`);
+    return sign !== undefined;
   }
 
   private factor(sign: 1 | -1): void {
@@ -157,12 +175,12 @@ class UnitReader {
   private exponent(): number {
     const item = this.next();
     const [second, third] = [this.list[this.at + 1], this.list[this.at + 2]];
-    if (item?.type === "digits" && item.text.length === 1) {
+    if (item?.type === "digits" && /^[2-9]$/.test(item.text)) {
       this.at += 1;
       return Number.parseInt(item.text, 10);
     }
     // K-1, as some tables print K with a raised -1
-    if (item?.text === "-" && second?.type === "digits" && second.text.length === 1) {
+    if (item?.text === "-" && second?.type === "digits" && /^[1-9]$/.test(second.text)) {
       this.at += 2;
       this.habits.add("flat exponent");
       return -Number.parseInt(second.text, 10);
@@ -170,8 +188,8 @@ class UnitReader {
     if (item?.type !== "power") return 1;
     const negative = second?.text === "-";
     const digits = negative ? third : second;
-    if (digits?.type !== "digits" || digits.text.length !== 1) {
-      this.fail("an exponent must be one digit");
+    if (digits?.type !== "digits" || !/^[1-9]$/.test(digits.text)) {
+      this.fail("an exponent must be one digit, 1 to 9");
       return 1;
     }
     this.at += negative ? 3 : 2;

@@ -3,7 +3,7 @@
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { buildUnit, has, type Unit } from "./build-unit.ts";
 import { clean } from "./clean.ts";
-import { dimensionWords } from "./dimension.ts";
+import { inBaseWords } from "./dimension.ts";
 import { atomOf, findAtom } from "./find-atom.ts";
 import { type Kind, kinds, kindsAgree, withArticle } from "./kind.ts";
 import { type Factor, type Parsed, parseUnitText } from "./unit-text.ts";
@@ -29,7 +29,7 @@ export interface UnitReading {
 export function unit(text: string, expected?: Kind): Unit | Problem {
   const reading = readUnit(text, expected);
   if (isProblem(reading)) return reading;
-  if (reading.level !== "warn") return reading.unit;
+  if (reading.level !== "warn" || reading.unit.text === clean(text)) return reading.unit;
   return problem({
     code: "unit-needs-confirming",
     what: "unit",
@@ -187,7 +187,9 @@ function shown(typed: string, parsed: Parsed, plain: Unit, expected: Kind | unde
     };
   if (/\bmils?\b/i.test(typed) && (plain.text === "thou" || plain.text === "angular mil"))
     return { unit: result, level: "note", ...(plain.text === "thou" ? { shownIn: "in" } : {}) };
-  const habit = parsed.habits.has("capitals") || parsed.habits.has("flat exponent");
+  const habit = (["capitals", "flat exponent", "joining hyphen"] as const).some((name) =>
+    parsed.habits.has(name),
+  );
   const tonne = plain.text === "t" || /^(?:C|F)$/.test(typed);
   return { unit: result, level: habit || tonne ? "note" : "accept" };
 }
@@ -201,7 +203,7 @@ function narrowed(u: Unit, expected: Kind | undefined): Unit {
 }
 
 function wrongKind(typed: string, plain: Unit, expected: Kind): Problem {
-  const own = plain.kinds[0] ?? dimensionWords(plain.dimension);
+  const own = plain.kinds[0] ?? inBaseWords(plain.dimension);
   const energyForTorque = expected === "torque" && own === "energy";
   return problem({
     code: "wrong-kind",
