@@ -12,11 +12,11 @@ export { type Meaning, wouldMean } from "./would-mean.ts";
 
 /** "1 lbf.in = 0.112 984 829 027 616 7 N.m (exact)" */
 export function rule(u: Unit): string {
-  const si = siText(u);
+  const si = siText(u) === "1" ? "" : ` ${siText(u)}`;
   if (u.offset) return readingRule(u);
   const exact = exactDecimal(u.factor, 20);
-  if (exact !== undefined) return `1 ${u.text} = ${inGroups(exact, " ")} ${si} (exact)`;
-  return `1 ${u.text} = ${inGroups(toDecimal(u.factor, 16), " ")} ${si} (rounded; exactly ${fractionText(u.factor)} ${si})`;
+  if (exact !== undefined) return `1 ${u.text} = ${inGroups(exact, " ")}${si} (exact)`;
+  return `1 ${u.text} = ${inGroups(toDecimal(u.factor, 16), " ")}${si} (rounded; exactly ${fractionText(u.factor)}${si})`;
 }
 
 /** Written as the definitions print it: degC adds 273.15, degF adds 459.67 and divides by 1.8. */

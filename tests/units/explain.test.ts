@@ -18,7 +18,7 @@ describe("rule(unit)", () => {
     ["degC", "T/K = t/degC + 273.15 (exact)"],
     ["delta_degF", "1 delta_degF = 0.555 555 555 555 555 6 K (rounded; exactly 5/9 K)"],
     ["in/degF", "1 in/degF = 0.045 72 m/K (exact)"],
-    ["%", "1 % = 0.01 1 (exact)"],
+    ["%", "1 % = 0.01 (exact)"],
   ])("for %s is: %s", (text, words) => expect(rule(answered(unit(text)))).toBe(words));
 });
 

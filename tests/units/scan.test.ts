@@ -470,6 +470,31 @@ test("a suggestion of a warning is accepted and means the same", () => {
   }
 });
 
+test("a suggestion of a refusal is accepted in the same field", () => {
+  const rows: readonly (readonly [string, Kind | undefined])[] = [
+    ["30 nm", "torque"],
+    ["30 nm", undefined],
+    ["30 NM", undefined],
+    ["50 kg", "force"],
+    ["10 t", "force"],
+    ["5 tons", undefined],
+    ["5 tons", "force"],
+    ["5 mpa", "stress"],
+    ["5 J", "torque"],
+    ["1,234 N", "force"],
+    ["1 - 1/4 in", "length"],
+    ["140", undefined],
+    ["140", "torque"],
+    ["5 1/min", "rotation speed"],
+  ];
+  for (const [text, kind] of rows) {
+    const suggestions = scan(text, kind).problem?.suggestions ?? [];
+    expect(suggestions.length, text).toBeGreaterThan(0);
+    for (const suggestion of suggestions)
+      expect(["accept", "note"], `${text}: ${suggestion}`).toContain(scan(suggestion, kind).outcome);
+  }
+});
+
 test("the text is kept as typed, blanks and signs included", () => {
   const text = " −5  µm ";
   expect(scan(text).text).toBe(text);
