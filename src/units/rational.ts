@@ -24,7 +24,6 @@ export function rational(n: bigint | number, d: bigint | number = 1n, pi = 0): R
   return { n: top / common, d: bottom / common, pi };
 }
 
-export const zero = rational(0);
 export const one = rational(1);
 
 // Longer than any number a person types; keeps powers of ten small.
