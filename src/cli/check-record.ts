@@ -1,12 +1,10 @@
 // A checked page as data for --json. A value that has no answer is null, never a stale number.
 
-import { isFormulaItem } from "../document/item.ts";
-import type { Cell, FormulaValue, TableValue } from "../engine/cell.ts";
-import type { UnitChoice } from "../methods/solution.ts";
+import type { Cell, FormulaValue, QuantityValue, TableColumn, TableValue } from "../engine/cell.ts";
+import { formatShort, type UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
-import { formatIn } from "../units/format.ts";
 import { inUnit } from "../units/in-unit.ts";
-import { unit } from "../units/unit.ts";
+import { type Unit, unit } from "../units/unit.ts";
 import {
   type CheckedPage,
   isCheck,
@@ -17,7 +15,7 @@ import {
   whyNoAnswer,
 } from "./checked-page.ts";
 import { type ProblemRecord, problemRecord, worded } from "./outcome.ts";
-import { numberRecord, type ValueRecord, valueRecord } from "./values.ts";
+import { numberRecord, resultText, type ValueRecord, valueRecord } from "./values.ts";
 
 export const pageRecord = (page: CheckedPage) => ({
   file: page.file,
@@ -32,10 +30,10 @@ function checkRecord(cell: Cell, unitOf: UnitChoice) {
   const { value } = cell;
   if (isProblem(value) || value.type !== "check")
     return { ...start, value: null, unit: "", limit: null, why: whyNoAnswer(cell) };
-  const limit = limitText(value, unitOf) || null;
+  const limit = limitText(value) || null;
   if (value.yes !== undefined) return { ...start, value: value.yes, unit: "", limit, why: value.why };
-  const shown = numberRecord(value.si, value.kind ?? "ratio", unitOf);
-  return { ...start, value: shown.value, unit: shown.unit, limit, why: value.why };
+  const { value: number, unit } = numberRecord(value.si, value.unit ?? unitOf(value.kind ?? "ratio"), "");
+  return { ...start, value: number, unit, limit, why: value.why };
 }
 
 interface CellRecord {
@@ -70,11 +68,11 @@ export function cellRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord
   if (isProblem(value)) return [noAnswer(name, value, whyNoAnswer(cell))];
   switch (value.type) {
     case "quantity":
-      return [flat(name, value.kind ?? null, numberIn(value.si, value.kind, value.typed.unit, unitOf))];
+      return [flat(name, value.kind ?? null, quantityRecord(value, unitOf))];
     case "text":
       return [flat(name, "text", valueRecord({ kind: "text", text: value.text }, unitOf))];
     case "formula":
-      return [formulaRecord(cell, value, unitOf)];
+      return [formulaRecord(name, value, unitOf)];
     case "solution": {
       const outputs = Object.entries(value.solution.outputs);
       return outputs.map(([output, found]) =>
@@ -82,7 +80,7 @@ export function cellRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord
       );
     }
     case "table":
-      return tableRecords(name, value);
+      return tableRecords(name, value, unitOf);
     case "picture":
       return missingInputs(cell)
         .slice(0, 1)
@@ -92,37 +90,37 @@ export function cellRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord
   }
 }
 
-/** A quantity without a kind of its own is shown in the unit it was typed in. */
-const numberIn = (
-  si: number,
-  kind: Parameters<UnitChoice>[0] | undefined,
-  typed: ReturnType<UnitChoice>,
-  unitOf: UnitChoice,
-): ValueRecord => numberRecord(si, kind ?? "ratio", kind === undefined ? () => typed : unitOf);
-
-function formulaRecord(cell: Cell, value: FormulaValue, unitOf: UnitChoice): CellRecord {
-  if (value.kind === "yes/no")
-    return flat(cell.name, "yes/no", valueRecord({ kind: "yes/no", yes: value.si === 1 }, unitOf));
-  const own = isFormulaItem(cell.item) && cell.item.unit ? unit(cell.item.unit, value.kind) : undefined;
-  const choice: UnitChoice = own && !isProblem(own) ? () => own : unitOf;
-  return flat(cell.name, value.kind, numberRecord(value.si, value.kind, choice));
+/** What was typed keeps its digits; without a kind of its own it stays in the unit it was typed in. */
+function quantityRecord(value: QuantityValue, unitOf: UnitChoice): ValueRecord {
+  const shown = value.kind === undefined ? value.typed.unit : unitOf(value.kind);
+  return numberRecord(value.si, shown, formatShort(value.si, shown));
 }
 
-const tableRecords = (name: string, table: TableValue): CellRecord[] =>
+function formulaRecord(name: string, value: FormulaValue, unitOf: UnitChoice): CellRecord {
+  if (value.kind === "yes/no")
+    return flat(name, "yes/no", valueRecord({ kind: "yes/no", yes: value.si === 1 }, unitOf));
+  const shown = value.unit ?? unitOf(value.kind);
+  return flat(name, value.kind, numberRecord(value.si, shown, resultText(value.si, value.kind, shown)));
+}
+
+const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): CellRecord[] =>
   table.columns.map((column) => {
-    const shown = column.unit === undefined ? undefined : unit(column.unit);
-    const scale = shown && !isProblem(shown) ? shown : undefined;
-    const values = column.values.map((v) =>
-      v === undefined ? null : typeof v === "number" && scale ? inUnit(v, scale) : v,
-    );
-    const text = column.values.map((v) =>
-      v === undefined ? "missing" : typeof v === "number" && scale ? formatIn(v, scale) : `${v}`,
-    );
+    const scale = columnUnit(column, unitOf);
+    const inScale = (v: number | string): number | string =>
+      typeof v === "number" && scale ? inUnit(v, scale) : v;
+    const shown = (v: number | string): string =>
+      typeof v === "number" && scale ? formatShort(v, scale) : `${v}`;
     return {
       name: `${name}.${column.name}`,
       kind: column.kind,
-      value: values,
-      unit: scale?.text ?? "",
-      text: text.join(", "),
+      value: column.values.map((v) => (v === undefined ? null : inScale(v))),
+      unit: scale === undefined || scale.text === "1" ? "" : scale.text,
+      text: column.values.map((v) => (v === undefined ? "missing" : shown(v))).join(", "),
     };
   });
+
+function columnUnit({ kind, unit: head }: TableColumn, unitOf: UnitChoice): Unit | undefined {
+  if (kind === "tag" || kind === "text") return undefined;
+  const found = head === undefined ? undefined : unit(head, kind);
+  return found === undefined || isProblem(found) ? unitOf(kind) : found;
+}

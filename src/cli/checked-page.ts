@@ -2,10 +2,8 @@
 import type { Item } from "../document/item.ts";
 import type { Cell, CheckValue } from "../engine/cell.ts";
 import { type LivePage, openPage } from "../engine/live-page.ts";
-import type { UnitChoice } from "../methods/solution.ts";
-import { usualUnit } from "../methods/solution.ts";
+import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
-import { formatIn } from "../units/format.ts";
 import type { State } from "../verdict.ts";
 import { worded } from "./outcome.ts";
 import { pageText } from "./page-files.ts";
@@ -65,9 +63,9 @@ export function labelOf(item: Item): string {
 }
 
 /** "at most 0.9", "0 to 15 um"; empty for a yes or no. */
-export function limitText(value: CheckValue, unitOf: UnitChoice): string {
+export function limitText(value: CheckValue): string {
   const { atLeast, atMost } = value.limits;
-  const text = (si: number): string => formatIn(si, unitOf(value.kind ?? "ratio"));
+  const text = (si: number): string => formatShort(si, value.unit ?? usualUnit(value.kind ?? "ratio"));
   if (atLeast !== undefined && atMost !== undefined) return `${text(atLeast)} to ${text(atMost)}`;
   if (atLeast !== undefined) return `at least ${text(atLeast)}`;
   return atMost === undefined ? "" : `at most ${text(atMost)}`;

@@ -31,11 +31,12 @@ async function answer(args: readonly string[], width: number): Promise<Outcome> 
 }
 
 function unknownCommand(got: string, json: boolean): Outcome {
+  if (got.startsWith("-")) return refused(unknownFlag(got), json);
   const near = nearest(got, Object.keys(commands), 1);
   const p = problem({
     code: "unknown-command",
     where: "splitline",
-    what: got.startsWith("-") ? "flag" : "command",
+    what: "command",
     got,
     must: `be one of ${Object.keys(commands).join(", ")}`,
     hint: near[0] ? `did you mean splitline ${near[0]}?` : "splitline help tells more",
@@ -43,6 +44,16 @@ function unknownCommand(got: string, json: boolean): Outcome {
   });
   return refused(p, json);
 }
+
+const unknownFlag = (got: string) =>
+  problem({
+    code: "unknown-flag",
+    where: "splitline",
+    what: got,
+    got: "a flag before any command",
+    must: "be --help or --version, or follow its command",
+    suggestions: nearest(got, ["--help", "--version"], 1),
+  });
 
 /** A reader that closes early, such as head, ends the output quietly. */
 function ignoreClosedPipe(stream: NodeJS.WriteStream): void {
