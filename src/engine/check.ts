@@ -127,7 +127,8 @@ function reason(
   judged: State,
   shown: Unit,
 ): string {
-  const text = (si: number, digits: number) => formatIn(si, shown, { significant: digits });
+  const text = (si: number, digits: number) =>
+    digits === 4 ? formatIn(si, shown) : formatIn(si, shown, { significant: digits });
   const nearby = [limits.atLeast, limits.atMost].filter((l): l is number => l !== undefined && l !== that.si);
   let digits = 4;
   while (digits < 12 && nearby.some((l) => text(l, digits) === text(that.si, digits))) digits += 1;
@@ -139,7 +140,7 @@ function reason(
     limits.atLeast !== undefined && `at least ${limitText(limits.atLeast)}`,
     limits.atMost !== undefined && `at most ${limitText(limits.atMost)}`,
   ].filter(Boolean);
-  const doubt = guard > 0 ? ` ± ${text(guard, 3)}` : "";
+  const doubt = guard > 0 ? ` ± ${formatIn(guard, shown, { significant: 2 })}` : "";
   const word =
     judged === "proven" ? "" : judged === "unproven" ? ", within the uncertainty of the limit" : "";
   return `${text(that.si, digits)}${doubt} against ${bounds.join(" and ")}${word}`;

@@ -2,16 +2,26 @@
 import { nearest } from "../nearest.ts";
 import { type Problem, problem } from "../problem.ts";
 import type { InputValue } from "./field.ts";
+import { fitAfterSoak } from "./fits/fit-after-soak.ts";
 import { fitLimitsIso } from "./fits/fit-limits-iso.ts";
 import { fitTemperature } from "./fits/fit-temperature.ts";
 import { pressFit } from "./fits/press-fit.ts";
 import { shankContraction } from "./fits/shank-contraction.ts";
 import { sizeAtReference } from "./fits/size-at-reference.ts";
 import { bearingPressure } from "./margins/bearing-pressure.ts";
+import { boltFatigue } from "./margins/bolt-fatigue.ts";
+import { boltsRequired } from "./margins/bolts-required.ts";
+import { edgeOpening } from "./margins/edge-opening.ts";
 import { proofFactors } from "./margins/proof-factors.ts";
 import { separationMargin } from "./margins/separation-margin.ts";
 import { serviceBoltLoad } from "./margins/service-bolt-load.ts";
+import { splitLineLoad } from "./margins/split-line-load.ts";
+import { tensionShearInteraction } from "./margins/tension-shear-interaction.ts";
 import type { Declaration, Method } from "./method.ts";
+import { dowelJam } from "./opening/dowel-jam.ts";
+import { jackscrewForce } from "./opening/jackscrew-force.ts";
+import { slingLegs } from "./opening/sling-legs.ts";
+import { stuckForce } from "./opening/stuck-force.ts";
 import { embeddingLoss } from "./preload/embedding-loss.ts";
 import { preloadBounds } from "./preload/preload-bounds.ts";
 import { preloadWindow } from "./preload/preload-window.ts";
@@ -23,12 +33,20 @@ import { loadShare } from "./stiffness/load-share.ts";
 import { boltStrength } from "./threads/bolt-strength.ts";
 import { metricThread } from "./threads/metric-thread.ts";
 import { unifiedThread } from "./threads/unified-thread.ts";
+import { assemblyPreloadLimit } from "./torque/assembly-preload-limit.ts";
 import { assemblyStress } from "./torque/assembly-stress.ts";
+import { looseningTorque } from "./torque/loosening-torque.ts";
+import { multiplierInput } from "./torque/multiplier-input.ts";
 import { preloadFromFriction } from "./torque/preload-from-friction.ts";
+import { preloadFromStretch } from "./torque/preload-from-stretch.ts";
 import { preloadFromTorque } from "./torque/preload-from-torque.ts";
 import { setTorque } from "./torque/set-torque.ts";
+import { stopTorque } from "./torque/stop-torque.ts";
+import { stretchFromPreload } from "./torque/stretch-from-preload.ts";
+import { torqueAtNut } from "./torque/torque-at-nut.ts";
 import { torqueFromFriction } from "./torque/torque-from-friction.ts";
 import { torqueFromPreload } from "./torque/torque-from-preload.ts";
+import { turnForPreload } from "./torque/turn-for-preload.ts";
 import { wrenchSetting } from "./torque/wrench-setting.ts";
 
 /** A method whose names are known only at run time. */
@@ -61,6 +79,24 @@ const listed: readonly AnyMethod[] = [
   pressFit,
   fitTemperature,
   shankContraction,
+  fitAfterSoak,
+  boltFatigue,
+  boltsRequired,
+  edgeOpening,
+  splitLineLoad,
+  tensionShearInteraction,
+  dowelJam,
+  jackscrewForce,
+  slingLegs,
+  stuckForce,
+  assemblyPreloadLimit,
+  looseningTorque,
+  multiplierInput,
+  preloadFromStretch,
+  stopTorque,
+  stretchFromPreload,
+  torqueAtNut,
+  turnForPreload,
 ];
 
 export const methods: ReadonlyMap<string, AnyMethod> = new Map(listed.map((m) => [m.id, m]));

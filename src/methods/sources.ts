@@ -160,4 +160,72 @@ export const hooke = source({
   title: "Hooke's law, transverse contraction of a tensioned shank",
   known: "derived",
 });
+export const assemblyLimit = source({
+  body: "VDI",
+  title: "VDI 2230 Part 1",
+  at: "assembly preload at a share of yield; torsion factor 1.5 (2003 on) or 2 (1986)",
+  known: "memory",
+});
+export const multiplierRule = source({
+  title: "output torque is input times ratio times efficiency",
+  known: "derived",
+});
+export const elongation = source({
+  body: "J. A. Speck",
+  title: "Mechanical Fastening, Joining, and Assembly",
+  at: "p. 88, elongation F L/(A E) = F/k",
+  known: "read",
+});
+export const nutTurn = source({
+  title: "turn of the nut taken up by stretch and compression, elastic",
+  known: "memory",
+});
+export const interactionNasa = source({
+  body: "NASA",
+  title: "NASA-STD-5020, ultimate interaction, preload left out",
+  known: "memory",
+});
+export const interactionNsts = source({
+  body: "NASA",
+  title: "NSTS 08307, interaction of tension, bending and shear",
+  known: "second-hand",
+});
+export const interactionEurocode = source({
+  body: "CEN",
+  title: "EN 1993-1-8",
+  at: "Table 3.4",
+  known: "second-hand",
+});
+export const fatigueStress = shigley9("eqs. 8-35, 8-36, p. 445");
+export const fatigueCriteria = shigley9("eqs. 8-38, 8-46, 8-47, pp. 446 and 447");
+export const rolledThread = source({
+  body: "VDI",
+  title: "VDI 2230 Part 1",
+  at: "thread rolled before heat treatment, 0.85 (150/d + 45) MPa, d in mm",
+  known: "memory",
+});
+export const strip = source({ title: "pressure on the strip that belongs to one bolt", known: "derived" });
+export const edgeStatics = source({
+  title: "statics of an eccentric strip with linear contact pressure; no published source was found",
+  known: "derived",
+});
+export const soak = source({
+  title: "difference of free expansion of two parts at one temperature",
+  known: "derived",
+});
+export const pegInHole = source({
+  body: "ASME",
+  title: "J. Dyn. Sys. Meas. Control 104, 65 (1982), assembly of rigid parts",
+  at: "abstract read, relation from memory",
+  known: "memory",
+});
+export const selfLocking = source({
+  title: "moment of an offset pull against friction at both ends of the dowel",
+  known: "derived",
+});
+export const slingGeometry = source({
+  title: "geometry of sling legs; lug loads by moments",
+  known: "derived",
+});
+export const balance = source({ title: "balance of forces on the hook", known: "derived" });
 export { shigley8, shigley9 };

@@ -1,6 +1,7 @@
 // Numbers for people: rounded once, half to even from the decimal text, never through toFixed or toPrecision.
 import { digitsOf, inGroups, layOut, roundDigits } from "./decimal.ts";
 import { inUnit } from "./in-unit.ts";
+import { toNumber } from "./rational.ts";
 import { type Unit, unitLabel } from "./unit.ts";
 
 export interface Rounding {
@@ -41,9 +42,26 @@ function toDecimals(value: number, decimals: number): string {
   return text.replace(/^-?0\.0+$/, (zeros) => zeros.replace("-", "").slice(0, places + 1));
 }
 
+const finest = 1e-7; // m: a shop reads no length finer than a tenth of a micrometre
+
+/** Lengths keep the resolution of a gauge, 25.0024 mm and -8.2 um; everything else has four significant digits. */
+function usualRounding(si: number, u: Unit): Rounding {
+  const { length, mass, time, temperature } = u.dimension;
+  if (length !== 1 || mass !== 0 || time !== 0 || temperature !== 0) return {};
+  if (Math.abs(si) < 10 * finest) return { significant: 2 };
+  return { decimals: Math.max(0, Math.floor(Math.log10(toNumber(u.factor) / finest) + 1e-9)) };
+}
+
+const withoutTrailingZeros = (number: string): string =>
+  number.replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, "");
+
 /** "142.9 kN". `label` writes the unit for the screen, "24.86 N·m" and "90.00°", else in plain notation. */
 export function formatIn(si: number, u: Unit, how: Rounding & { readonly label?: boolean } = {}): string {
-  return withUnit(roundDecimal(inUnit(si, u), how), u, how.label);
+  if (how.significant !== undefined || how.decimals !== undefined)
+    return withUnit(roundDecimal(inUnit(si, u), how), u, how.label);
+  const usual = usualRounding(si, u);
+  const number = roundDecimal(inUnit(si, u), { ...how, ...usual });
+  return withUnit(usual.decimals === undefined ? number : withoutTrailingZeros(number), u, how.label);
 }
 
 /** A space before the unit, none before degrees, minutes and seconds of angle (SP 811 7.2, read); a ratio has none. */

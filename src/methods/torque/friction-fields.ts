@@ -41,6 +41,20 @@ export const threadRatio = {
   },
 } as const;
 
+/** The same when the nut is turned off: the lead helps. */
+export const loosenRatio = {
+  exact: {
+    leadTangent: "pitch / (pi * pitchDiameter)",
+    threadGrip: "threadFriction / cos(threadHalfAngle)",
+    loosenRatio: "(threadGrip - leadTangent) / (1 + leadTangent * threadGrip)",
+  },
+  short: {
+    leadTangent: "pitch / (pi * pitchDiameter)",
+    threadGrip: "threadFriction / cos(threadHalfAngle)",
+    loosenRatio: "threadGrip - leadTangent",
+  },
+} as const;
+
 export const frictionBetween = {
   leadTangent: { kind: "ratio", symbol: "tan_λ", says: "tangent of the lead angle" },
   threadGrip: { kind: "ratio", symbol: "μ_α", says: "thread friction over the cosine of the half angle" },

@@ -1,0 +1,108 @@
+// Does a preloaded bolt bear a pulsating load? Stress at constant preload, then the named criterion.
+import { method } from "../method.ts";
+import { fatigueCriteria, fatigueStress, rolledThread } from "../sources.ts";
+
+const repeated = "repeated load from zero only";
+
+export const boltFatigue = method({
+  id: "bolt-fatigue",
+  question: "Does a preloaded bolt bear a pulsating load?",
+  inputs: {
+    preload: { kind: "force", symbol: "F", says: "preload" },
+    loadMin: { kind: "force", symbol: "P_min", says: "least outside load", default: "0 kN" },
+    loadMax: { kind: "force", symbol: "P_max", says: "largest outside load" },
+    loadFactor: { kind: "ratio", symbol: "C", says: "load factor" },
+    stressArea: { kind: "area", symbol: "A_s", says: "stress area" },
+    tensileStress: { kind: "stress", symbol: "S_ut", says: "tensile stress", optional: true },
+    enduranceStress: {
+      kind: "stress",
+      symbol: "S_e",
+      says: "endurance stress of the threaded bolt",
+      optional: true,
+    },
+    proofStress: { kind: "stress", symbol: "S_p", says: "proof stress, for asme-elliptic", optional: true },
+    diameter: { kind: "length", symbol: "d", says: "nominal diameter, for rolled-thread", optional: true },
+    criterion: {
+      kind: "text",
+      says: "criterion",
+      choices: ["goodman", "gerber", "asme-elliptic", "rolled-thread"],
+      default: "goodman",
+    },
+  },
+  variants: {
+    by: "criterion",
+    sources: {
+      goodman: fatigueCriteria,
+      gerber: fatigueCriteria,
+      "asme-elliptic": fatigueCriteria,
+      "rolled-thread": rolledThread,
+    },
+    sets: {
+      goodman: {
+        preloadStress: "preload / stressArea",
+        alternatingStress: "loadFactor * (loadMax - loadMin) / (2 * stressArea)",
+        meanStress: "loadFactor * (loadMax + loadMin) / (2 * stressArea) + preloadStress",
+        factor:
+          "enduranceStress * (tensileStress - preloadStress) / (tensileStress * alternatingStress + enduranceStress * (meanStress - preloadStress))",
+      },
+      gerber: {
+        preloadStress: "preload / stressArea",
+        alternatingStress: "loadFactor * (loadMax - loadMin) / (2 * stressArea)",
+        meanStress: "loadFactor * (loadMax + loadMin) / (2 * stressArea) + preloadStress",
+        factor:
+          "(tensileStress * sqrt(tensileStress^2 + 4 * enduranceStress * (enduranceStress + preloadStress)) - tensileStress^2 - 2 * preloadStress * enduranceStress) / (2 * alternatingStress * enduranceStress)",
+      },
+      "asme-elliptic": {
+        preloadStress: "preload / stressArea",
+        alternatingStress: "loadFactor * (loadMax - loadMin) / (2 * stressArea)",
+        meanStress: "loadFactor * (loadMax + loadMin) / (2 * stressArea) + preloadStress",
+        factor:
+          "enduranceStress * (proofStress * sqrt(proofStress^2 + enduranceStress^2 - preloadStress^2) - preloadStress * enduranceStress) / (alternatingStress * (proofStress^2 + enduranceStress^2))",
+      },
+      "rolled-thread": {
+        preloadStress: "preload / stressArea",
+        alternatingStress: "loadFactor * (loadMax - loadMin) / (2 * stressArea)",
+        meanStress: "loadFactor * (loadMax + loadMin) / (2 * stressArea) + preloadStress",
+        threadLimit: '0.85 * ("150 mm" / diameter + 45) * "1 MPa"',
+        factor: "threadLimit / alternatingStress",
+      },
+    },
+  },
+  between: {
+    preloadStress: { kind: "stress", symbol: "σ_i", says: "stress from preload" },
+    threadLimit: { kind: "stress", symbol: "σ_A", says: "limit of a thread rolled before heat treatment" },
+  },
+  outputs: {
+    alternatingStress: { kind: "stress", symbol: "σ_a", says: "alternating stress" },
+    meanStress: { kind: "stress", symbol: "σ_m", says: "mean stress" },
+    factor: { kind: "ratio", symbol: "n_f", says: "factor against fatigue" },
+  },
+  limits: [
+    { that: "stressArea > 0", else: "no stress is defined" },
+    { that: "preload > 0", else: "a bolt without preload feels the whole load: this relation does not hold" },
+    { that: "loadMax > loadMin", else: "the load does not swing" },
+    { that: "loadMin >= 0", else: "give the load as a pull" },
+    { that: "loadFactor > 0", else: "the bolt would feel nothing" },
+    { that: "loadFactor <= 1", else: "the load factor is a share" },
+    { that: "enduranceStress > 0", else: "no factor is defined" },
+    { that: "tensileStress > 0", else: "no factor is defined" },
+    { that: "proofStress > 0", else: "no factor is defined" },
+    { that: "diameter > 0", else: "no limit is defined" },
+    {
+      that: "(1 - loadFactor) * loadMax < preload",
+      else: "the joint opens under the largest load, so the bolt feels the whole swing",
+      warn: true,
+    },
+    {
+      that: 'loadMin == "0 kN"',
+      else: repeated + " for gerber and asme-elliptic; goodman and rolled-thread hold for any least load",
+      warn: true,
+    },
+  ],
+  sources: { "*": fatigueStress },
+  notes: [
+    "endurance values of the tables hold the stress concentration of the thread already",
+    "a bolt that has once lost its preload has seen the whole swing: replace it",
+  ],
+  cautions: ["C8"],
+});
