@@ -1,4 +1,5 @@
 // Shared by the tests of the methods: reading an answer, breaking a limit, comparing numbers.
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import type { InputValue, SiValue } from "../../src/methods/field.ts";
 import type { AnyMethod } from "../../src/methods/index.ts";
@@ -130,3 +131,13 @@ export function expectHouseWording(said: Problem): void {
   expect(words).not.toMatch(/undefined|NaN|\[object|Infinity/);
   expect(words).not.toMatch(/[.!]$/);
 }
+
+/** Numbers that are not special: no NaN, no infinity. */
+export const between = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
+
+/** A number with a few figures, as people type one. */
+export const typedNumber = (min: number, max: number, decimals = 2): fc.Arbitrary<string> =>
+  fc
+    .integer({ min: Math.ceil(min * 10 ** decimals), max: Math.floor(max * 10 ** decimals) })
+    .map((digits) => (digits / 10 ** decimals).toFixed(decimals));
