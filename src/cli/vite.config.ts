@@ -2,6 +2,7 @@
 // A bundle starts in about 1.2 times bare Node where unbundled packages take 2 to 11 times.
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vite";
+import { methodFamilies } from "./method-folders.ts";
 
 const at = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
@@ -22,6 +23,7 @@ const bundle = (entry: string, name: string, outDir: string) => ({
 export default defineConfig({
   root: at("."),
   publicDir: false,
+  define: { methodFamilies: JSON.stringify(methodFamilies()) },
   environments: {
     cli: bundle(at("src/cli/main.ts"), "splitline.js", at("dist/cli")),
     library: bundle(at("src/index.ts"), "index.js", at("dist/library")),

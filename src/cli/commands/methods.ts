@@ -34,16 +34,13 @@ const oneOnly = (words: readonly string[]) =>
 function list(): string[] {
   const all = [...methods.values()];
   const rows = columns(all.map((m) => [m.id, m.question]));
-  const said: string[] = [];
-  let family = "";
-  all.forEach((m, i) => {
-    if (familyOf(m.id) !== family) {
-      family = familyOf(m.id);
-      said.push(...(said.length > 0 ? [""] : []), family);
-    }
-    said.push(rows[i] ?? m.id);
-  });
-  return [...said, "", `${all.length} methods; splitline methods <id> tells one`];
+  const families = [...new Set(all.map((m) => familyOf(m.id)))];
+  const blocks = families.flatMap((family) => [
+    family,
+    ...all.flatMap((m, i) => (familyOf(m.id) === family ? [rows[i] ?? m.id] : [])),
+    "",
+  ]);
+  return [...blocks, `${all.length} methods; splitline methods <id> tells one`];
 }
 
 const listRecord = () => ({

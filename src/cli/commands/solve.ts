@@ -1,5 +1,5 @@
 // splitline solve: one method worked out from "name=value" words.
-import { methodNamed } from "../../methods/index.ts";
+import { type AnyMethod, methodNamed } from "../../methods/index.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { readArguments } from "../arguments.ts";
 import { lines } from "../columns.ts";
@@ -18,6 +18,8 @@ export function solveCommand(args: readonly string[], width: number): Outcome {
   if (isProblem(found)) return refused(found, json);
   const inputs = namedValues(id, words);
   if (isProblem(inputs)) return refused(inputs, json);
+  const odd = oddRow(found, inputs);
+  if (odd) return refused(odd, json);
   const units = outputUnits(found, read.flags.get("show") ?? []);
   if (isProblem(units)) return refused(units, json);
   const solution = found.solveNamed(inputs);
@@ -49,6 +51,23 @@ function namedValues(id: string, words: readonly string[]): Record<string, strin
     else return notNamed(id, word);
   }
   return values;
+}
+
+/** Typed lists hold texts and numbers only; what a list must hold otherwise is the method's to say. */
+function oddRow(m: AnyMethod, values: Readonly<Record<string, string>>): Problem | undefined {
+  for (const [name, text] of Object.entries(values)) {
+    if (m.inputs[name]?.kind !== "list" || !text.trimStart().startsWith("[")) continue;
+    const odd = /"(\w+)"\s*:\s*([[{])/.exec(text); // a value that is itself a list or a record
+    if (odd)
+      return problem({
+        code: "not-a-quantity",
+        where: `${m.id} · ${name}`,
+        what: odd[1] ?? name,
+        got: odd[2] === "[" ? "a list" : "a record",
+        must: 'be a text such as "20 mm"',
+      });
+  }
+  return undefined;
 }
 
 const notNamed = (id: string, word: string): Problem =>
