@@ -71,6 +71,7 @@ export function livePage(page: Page, startText: string): LivePage {
   let changed: string[] = [];
   let version = 1;
   let text = startText;
+  const unwritten = new Map<string, string>(); // writing re-reads the file: done when the text is asked for
 
   const runtime = new Runtime();
   runtime._computeSoon = () => Promise.resolve().then(() => runtime._computeNow()); // no frame is waited for
@@ -174,8 +175,7 @@ export function livePage(page: Page, startText: string): LivePage {
         });
       if (typed.get(name) === typedText) return undefined;
       typed.set(name, typedText);
-      const written = writeValue(text, name, typedText);
-      if (!isProblem(written)) text = written;
+      unwritten.set(name, typedText);
       version += 1;
       ran = [];
       for (const reached of closure(name, usedBy)) awaited.add(reached);
@@ -183,7 +183,7 @@ export function livePage(page: Page, startText: string): LivePage {
       const next = work(item, name, new Map());
       const value = before !== undefined && alike(before, next) ? before : next; // an equal value stops the wave
       variables.get(name)?.define(name, [], () => value);
-      return isProblem(written) ? written : undefined;
+      return undefined;
     },
     settle: () =>
       new Promise((resolve) => {
@@ -196,7 +196,14 @@ export function livePage(page: Page, startText: string): LivePage {
       return () => listeners.delete(listener);
     },
     why: (name) => [...closure(name, uses)].flatMap((n) => cell(n) ?? []),
-    text: () => text,
+    text: () => {
+      for (const [name, typedText] of unwritten) {
+        const written = writeValue(text, name, typedText);
+        if (!isProblem(written)) text = written;
+      }
+      unwritten.clear();
+      return text;
+    },
     dispose: () => runtime.dispose(),
   };
 }
