@@ -2,8 +2,6 @@
 import { method } from "../method.ts";
 import { fatigueCriteria, fatigueStress, rolledThread } from "../sources.ts";
 
-const repeated = "repeated load from zero only";
-
 export const boltFatigue = method({
   id: "bolt-fatigue",
   question: "Does a preloaded bolt bear a pulsating load?",
@@ -68,6 +66,7 @@ export const boltFatigue = method({
       },
     },
   },
+  steps: { amplitudeAllowed: "factor * alternatingStress" },
   between: {
     preloadStress: { kind: "stress", symbol: "σ_i", says: "stress from preload" },
     threadLimit: { kind: "stress", symbol: "σ_A", says: "limit of a thread rolled before heat treatment" },
@@ -76,6 +75,11 @@ export const boltFatigue = method({
     alternatingStress: { kind: "stress", symbol: "σ_a", says: "alternating stress" },
     meanStress: { kind: "stress", symbol: "σ_m", says: "mean stress" },
     factor: { kind: "ratio", symbol: "n_f", says: "factor against fatigue" },
+    amplitudeAllowed: {
+      kind: "stress",
+      symbol: "S_a",
+      says: "alternating stress the criterion allows at this preload",
+    },
   },
   limits: [
     { that: "stressArea > 0", else: "no stress is defined" },
@@ -95,7 +99,7 @@ export const boltFatigue = method({
     },
     {
       that: 'loadMin == "0 kN"',
-      else: repeated + " for gerber and asme-elliptic; goodman and rolled-thread hold for any least load",
+      else: "gerber and asme-elliptic hold for a load repeated from zero; goodman and rolled-thread for any least load",
       warn: true,
     },
   ],

@@ -18,6 +18,13 @@ export const assemblyPreloadLimit = method({
       says: "torsion factor: 1.5 plastic (2003 on), 2 elastic (1986)",
       default: "1.5",
     },
+    bearingFriction: { kind: "ratio", symbol: "μ_b", says: "friction under the nut or head", optional: true },
+    bearingMeanDiameter: {
+      kind: "length",
+      symbol: "D_b",
+      says: "mean diameter of the bearing face",
+      optional: true,
+    },
   },
   steps: {
     coreDiameter: "(pitchDiameter + minorDiameterExternal) / 2",
@@ -25,13 +32,18 @@ export const assemblyPreloadLimit = method({
     torsionRatio:
       "torsionFactor * pitchDiameter / coreDiameter * (pitch / (pi * pitchDiameter) + 1.155 * threadFriction)",
     preload: "utilisation * yieldStress * coreArea / sqrt(1 + 3 * torsionRatio^2)",
+    torque:
+      "preload * (0.16 * pitch + 0.58 * pitchDiameter * threadFriction + bearingMeanDiameter / 2 * bearingFriction)",
   },
   between: {
     coreDiameter: { kind: "length", symbol: "d_0", says: "diameter of the least section" },
     coreArea: { kind: "area", symbol: "A_0", says: "least section" },
     torsionRatio: { kind: "ratio", symbol: "k_τ", says: "torsional over axial stress" },
   },
-  outputs: { preload: { kind: "force", symbol: "F", says: "largest preload at assembly" } },
+  outputs: {
+    preload: { kind: "force", symbol: "F", says: "largest preload at assembly" },
+    torque: { kind: "torque", symbol: "T", says: "torque that gives it", optional: true },
+  },
   limits: [
     { that: "yieldStress > 0", else: "no limit is defined" },
     { that: "utilisation > 0", else: "no limit is defined" },
@@ -41,6 +53,9 @@ export const assemblyPreloadLimit = method({
     { that: "pitchDiameter > minorDiameterExternal", else: "the pitch diameter lies outside the root" },
     { that: "threadFriction >= 0", else: "friction is not negative" },
     { that: "threadFriction < 1", else: "no thread has such friction", hint: "was a percentage entered?" },
+    { that: "bearingFriction >= 0", else: "friction is not negative" },
+    { that: "bearingFriction < 1", else: "no face has such friction", hint: "was a percentage entered?" },
+    { that: "bearingMeanDiameter >= 0", else: "no bearing face is described" },
     { that: "torsionFactor >= 1.5", else: "published practice uses 1.5 or 2" },
     { that: "torsionFactor <= 2", else: "published practice uses 1.5 or 2" },
   ],

@@ -13,7 +13,12 @@ export const frictionInputs = {
     says: "half angle of the thread profile",
     default: "30 deg",
   },
-  form: { kind: "text", says: "form of the relation", choices: ["exact", "short"], default: "exact" },
+  form: {
+    kind: "text",
+    says: "form of the relation",
+    choices: ["exact", "short", "VDI 2230"],
+    default: "exact",
+  },
 } as const;
 
 export const frictionLimits: readonly Limit[] = [
@@ -39,6 +44,12 @@ export const threadRatio = {
     threadGrip: "threadFriction / cos(threadHalfAngle)",
     threadRatio: "leadTangent + threadGrip",
   },
+  // the guideline prints 1/(2 pi) as 0.16 and 1/(2 cos 30) as 0.58: threads of 60 degrees only
+  "VDI 2230": {
+    leadTangent: "pitch / (pi * pitchDiameter)",
+    threadGrip: "threadFriction / cos(threadHalfAngle)",
+    threadRatio: "2 * (0.16 * pitch / pitchDiameter + 0.58 * threadFriction)",
+  },
 } as const;
 
 /** The same when the nut is turned off: the lead helps. */
@@ -52,6 +63,11 @@ export const loosenRatio = {
     leadTangent: "pitch / (pi * pitchDiameter)",
     threadGrip: "threadFriction / cos(threadHalfAngle)",
     loosenRatio: "threadGrip - leadTangent",
+  },
+  "VDI 2230": {
+    leadTangent: "pitch / (pi * pitchDiameter)",
+    threadGrip: "threadFriction / cos(threadHalfAngle)",
+    loosenRatio: "2 * (0.58 * threadFriction - 0.16 * pitch / pitchDiameter)",
   },
 } as const;
 
