@@ -144,7 +144,8 @@ describe("reference-checks", () => {
 
   test("what no method covers yet is listed with a reason", () => {
     const left = csvParse(readFileSync(new URL("not-covered.csv", folder), "utf8"));
-    expect(left.length).toBe(629);
+    const counted = /^not covered: (\d+)$/m.exec(readFileSync(new URL("README.md", folder), "utf8"))?.[1];
+    expect(left.length).toBe(Number(counted));
     for (const line of left) expect(line["reason"], line["id"]).not.toBe("");
   });
 });
