@@ -34,8 +34,10 @@ const opposite = {
 function brokenLimit(limit: PlannedLimit, work: Workspace): Problem {
   const { tree } = limit;
   const words = (t: typeof tree) => plain(show(t, (name) => symbolOf(named(work, name))));
+  const bound = (t: typeof tree) =>
+    t.type === "name" && !t.output ? named(work, t.name, saysOf(work, t.name)) : words(t);
   const must =
-    tree.type === "compare" ? `${opposite[tree.op]} ${words(tree.right)}` : `keep to ${words(tree)}`;
+    tree.type === "compare" ? `${opposite[tree.op]} ${bound(tree.right)}` : `keep to ${words(tree)}`;
   return problem({
     code: limit.warn ? "limit-warning" : "limit",
     where: work.d.id,
@@ -70,8 +72,11 @@ function found(limit: PlannedLimit, work: Workspace): string | undefined {
   return formatShort(value, typed ?? usualUnit(left.kind));
 }
 
-function named(work: Workspace, name: string): string {
+const saysOf = (work: Workspace, name: string): string =>
+  work.d.inputs[name]?.says ?? work.d.outputs[name]?.says ?? name;
+
+function named(work: Workspace, name: string, words = name): string {
   const leaf = work.leaves.get(name);
-  if (!leaf || typeof leaf.si !== "number") return name;
-  return `${name} (${formatShort(leaf.si, leaf.unit ?? usualUnit(leaf.kind))})`;
+  if (!leaf || typeof leaf.si !== "number") return words;
+  return `${words} (${formatShort(leaf.si, leaf.unit ?? usualUnit(leaf.kind))})`;
 }
