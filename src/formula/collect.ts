@@ -1,10 +1,11 @@
 // The formulas of a page put into one graph: names become inputs, numbers or other formulas, and
 // a column function becomes the operations on its rows.
 
-import { type Problem, problem } from "../problem.ts";
+import { isProblem, type Problem } from "../problem.ts";
 import { fewestRows } from "./columns.ts";
 import { type ColumnFunction, isColumnFunction } from "./functions.ts";
 import { Graph } from "./graph.ts";
+import { inOrder } from "./order.ts";
 import { refusal } from "./refusal.ts";
 import { type CallNode, fullName, names, rowNames, type Tree } from "./tree.ts";
 
@@ -51,41 +52,24 @@ class Collector implements Collected {
     for (const [index, name] of inputs.entries()) this.places.set(name, this.graph.input(index));
   }
 
-  /** Cell after cell, each behind the cells it uses; no recursion from cell to cell, chains may be long. */
   run(): Problem | undefined {
-    const waiting = [...this.#trees.keys()].toReversed();
-    const open = new Set<string>();
-    for (let name = waiting.at(-1); name !== undefined; name = waiting.at(-1)) {
+    const order = inOrder([...this.#trees.keys()], (name) => this.#uses(name));
+    if (isProblem(order)) return order;
+    for (const name of order) {
       const tree = this.#trees.get(name);
-      const before = tree && !this.places.has(name) ? this.#missing(tree) : [];
-      const loop = before.find((other) => open.has(other));
-      if (loop !== undefined)
-        return problem({
-          code: "loop",
-          what: name,
-          got: `a use of ${loop}, which uses ${name}`,
-          must: "not depend on itself",
-        });
-      if (before.length > 0) {
-        open.add(name);
-        waiting.push(...before);
-        continue;
-      }
-      open.delete(name);
-      waiting.pop();
-      if (tree && !this.places.has(name)) this.places.set(name, this.#node(tree, -1));
+      if (tree) this.places.set(name, this.#node(tree, -1));
       if (this.#fault) return this.#fault;
     }
     return undefined;
   }
 
-  /** Cells the tree uses that are not in the graph yet, through the rows of columns as well. */
-  #missing(tree: Tree): string[] {
-    const used = names(tree).flatMap((name) => [
-      name,
-      ...(this.#columns.get(name) ?? []).filter((row) => typeof row === "string"),
-    ]);
-    return [...new Set(used)].filter((name) => this.#trees.has(name) && !this.places.has(name));
+  /** Names a cell uses, through the rows of columns as well. */
+  #uses(cell: string): readonly string[] {
+    const tree = this.#trees.get(cell);
+    return (tree ? names(tree) : []).flatMap((name) => {
+      const rows = this.#columns.get(name) ?? [];
+      return [name, ...rows.filter((row) => typeof row === "string")];
+    });
   }
 
   #fail(fault: Problem): number {

@@ -66,7 +66,7 @@ describe("createBlock(plan).run(n) gives the numbers of evaluator(tree)", () => 
           agree(found[i]?.[0], value, `${text} at ${row.join(" ")}`);
         });
       }),
-      { numRuns: 2000 },
+      { numRuns: 500 },
     );
   });
 
@@ -98,7 +98,7 @@ describe("createBlock(plan).run(n) gives the numbers of evaluator(tree)", () => 
           }
         });
       }),
-      { numRuns: 1000 },
+      { numRuns: 300 },
     );
   });
 

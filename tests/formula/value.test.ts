@@ -47,9 +47,9 @@ describe("evaluator(tree) gives what mathjs gives for the same text", () => {
         }
         if (!Number.isFinite(theirs)) expect(isProblem(ours)).toBe(true);
       }),
-      { numRuns: 3000 },
+      { numRuns: 1000 },
     );
-    expect(answered).toBeGreaterThan(1000);
+    expect(answered).toBeGreaterThan(300);
   });
 
   test.each([
