@@ -2,9 +2,7 @@
 // The command line's door: picks a command, writes its answer, sets the exit code.
 // Each command is imported only when asked for, so that a conversion starts without the rest.
 import { version } from "../../package.json";
-import { nearest } from "../nearest.ts";
-import { isProblem, problem } from "../problem.ts";
-import { type Outcome, refused } from "./outcome.ts";
+import type { Outcome } from "./outcome.ts";
 
 type Run = (args: readonly string[], width: number) => Outcome | Promise<Outcome>;
 
@@ -23,37 +21,15 @@ async function answer(args: readonly string[], width: number): Promise<Outcome> 
   const [first = "help", ...rest] = args;
   if (first === "--version" || first === "-v") return { exit: 0, out: `${version}\n` };
   const name = first === "--help" || first === "-h" ? "help" : first;
-  if (!Object.hasOwn(commands, name)) return unknownCommand(first, args.includes("--json"));
+  if (!Object.hasOwn(commands, name)) {
+    const { unknownWord } = await import("./commands/unknown.ts");
+    return unknownWord(first, Object.keys(commands), args.includes("--json"));
+  }
   const asksHelp = name !== "help" && rest.some((word) => word === "--help" || word === "-h");
-  const run = await commands[asksHelp ? "help" : name]?.();
-  if (!run) return unknownCommand(first, false);
-  return run(asksHelp ? [name] : rest, width);
+  const load = asksHelp ? commands["help"] : commands[name];
+  const run = await load?.();
+  return run ? run(asksHelp ? [name] : rest, width) : { exit: exitFault };
 }
-
-function unknownCommand(got: string, json: boolean): Outcome {
-  if (got.startsWith("-")) return refused(unknownFlag(got), json);
-  const near = nearest(got, Object.keys(commands), 1);
-  const p = problem({
-    code: "unknown-command",
-    where: "splitline",
-    what: "command",
-    got,
-    must: `be one of ${Object.keys(commands).join(", ")}`,
-    hint: near[0] ? `did you mean splitline ${near[0]}?` : "splitline help tells more",
-    suggestions: near,
-  });
-  return refused(p, json);
-}
-
-const unknownFlag = (got: string) =>
-  problem({
-    code: "unknown-flag",
-    where: "splitline",
-    what: got,
-    got: "a flag before any command",
-    must: "be --help or --version, or follow its command",
-    suggestions: nearest(got, ["--help", "--version"], 1),
-  });
 
 /** A reader that closes early, such as head, ends the output quietly. */
 function ignoreClosedPipe(stream: NodeJS.WriteStream): void {
@@ -73,8 +49,7 @@ async function main(): Promise<void> {
     if (outcome.out) process.stdout.write(outcome.out);
   } catch (error) {
     process.exitCode = exitFault;
-    const told =
-      isProblem(error) || !(error instanceof Error) ? String(error) : (error.stack ?? error.message);
+    const told = error instanceof Error ? (error.stack ?? error.message) : String(error);
     process.stderr.write(`splitline: a fault of the program itself, please report it\n${told}\n`);
   }
 }
