@@ -120,8 +120,16 @@ function expectNamed(method: AnyMethod, limit: string, said: Problem): void {
     method.inputs[name]?.says ?? name,
     method.outputs[name]?.says ?? name,
     method.between?.[name]?.says ?? name,
+    columnWords(method, name),
   ]);
   expect(labels.some((label) => words.includes(label)), words).toBe(true);
+}
+
+/** What a column such as segments.area is called. */
+function columnWords(method: AnyMethod, name: string): string {
+  const [list = "", column = ""] = name.split(".");
+  const field = method.inputs[list];
+  return (field?.kind === "list" ? field.of[column]?.says : undefined) ?? name;
 }
 
 /** Where · what: lower case, no full stop, no exclamation mark, nothing undefined. */
@@ -132,9 +140,12 @@ export function expectHouseWording(said: Problem): void {
   expect(words).not.toMatch(/[.!]$/);
 }
 
-/** Numbers that are not special: no NaN, no infinity. */
+/** Numbers of a usual size: no NaN, no infinity, and 0 in place of what is too small to keep its digits. */
 export const between = (min: number, max: number): fc.Arbitrary<number> =>
-  fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
+  fc
+    .double({ min, max, noNaN: true, noDefaultInfinity: true })
+    .map((value) => (Math.abs(value) < 1e-9 * Math.max(Math.abs(min), Math.abs(max)) ? 0 : value))
+    .filter((value) => value >= min);
 
 /** A number with a few figures, as people type one. */
 export const typedNumber = (min: number, max: number, decimals = 2): fc.Arbitrary<string> =>

@@ -1,0 +1,81 @@
+import * as fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { bearingPressure } from "../../../src/methods/margins/bearing-pressure.ts";
+import { goodFor } from "../good-inputs.ts";
+import { answer, between, expectClose, of, refusal, si, testLimits } from "../helpers.ts";
+
+const good = goodFor("bearing-pressure");
+
+describe("hand calculation", () => {
+  test("175π N on a ring of 40 and 30 mm is 1 N/mm²; a 5 mm washer at 45 deg makes it 50 mm wide", () => {
+    // π/4 (40² − 30²) = 175π mm². With the washer: 40 + 2 · 5 · tan 45° = 50: π/4 (2500 − 900) = 400π mm².
+    const inputs = { force: of("force", 175 * Math.PI), outerDiameter: "40 mm", innerDiameter: "30 mm", limitPressure: "2 MPa" };
+    const bare = bearingPressure.solve(inputs);
+    expectClose(si(bare, "area"), 175 * Math.PI * 1e-6);
+    expectClose(si(bare, "pressure"), 1e6);
+    expectClose(si(bare, "utilisation"), 0.5);
+    expectClose(si(bearingPressure.solve({ ...inputs, washerThickness: "5 mm" }), "pressure"), (175 / 400) * 1e6);
+  });
+});
+
+const at = (change: Record<string, string>) => bearingPressure.solveNamed({ ...good, ...change });
+
+describe("laws", () => {
+  test("pressure times area is the force", () => {
+    fc.assert(
+      fc.property(between(0, 1e6), between(0.01, 0.05), between(0.001, 0.03), between(0, 0.02), (force, hole, land, washer) => {
+        const found = bearingPressure.solve({
+          force: of("force", force),
+          outerDiameter: of("length", hole + land),
+          innerDiameter: of("length", hole),
+          washerThickness: of("length", washer),
+        });
+        expectClose(si(found, "pressure") * si(found, "area"), force);
+      }),
+    );
+  });
+
+  test("a thicker washer or a wider spread lowers the pressure, a larger hole raises it", () => {
+    expect(si(at({ washerThickness: "5 mm" }), "pressure")).toBeLessThan(si(at({}), "pressure"));
+    expect(si(at({ spreadAngle: "50 deg" }), "pressure")).toBeLessThan(si(at({}), "pressure"));
+    expect(si(at({ innerDiameter: "29 mm" }), "pressure")).toBeGreaterThan(si(at({}), "pressure"));
+  });
+
+  test("without a washer the spread angle does not matter", () => {
+    const none = { washerThickness: "0 mm" };
+    expect(si(at({ ...none, spreadAngle: "30 deg" }), "pressure")).toBe(si(at(none), "pressure"));
+  });
+
+  test("without a limiting pressure there is no share of it and the pressure stands", () => {
+    const { limitPressure: _, ...rest } = good;
+    const found = answer(bearingPressure.solveNamed(rest));
+    expect(found.outputs["utilisation"]).toBeUndefined();
+    expect(found.outputs["pressure"]).toEqual(answer(at({})).outputs["pressure"]);
+  });
+});
+
+describe("edges", () => {
+  test("no force, no pressure", () => {
+    expect(si(at({ force: "0 kN" }), "pressure")).toBe(0);
+  });
+
+  test("no hole: the whole disc carries", () => {
+    expectClose(si(at({ innerDiameter: "0 mm", washerThickness: "0 mm" }), "area"), (Math.PI / 4) * 0.03325 ** 2);
+  });
+});
+
+describe("limits", () => {
+  testLimits(bearingPressure, good, {
+    "force >= 0": { force: "-1 kN" },
+    "innerDiameter >= 0": { innerDiameter: "-1 mm" },
+    "outerDiameter > innerDiameter": { innerDiameter: "34 mm" },
+    "washerThickness >= 0": { washerThickness: "-4 mm" },
+    'spreadAngle < "80 deg"': { spreadAngle: "80 deg" },
+    "limitPressure > 0": { limitPressure: "0 MPa" },
+    "utilisation <= 1": { washerThickness: "0 mm" },
+  });
+
+  test("a spread angle below 0 deg gives no answer: the area would come out negative", () => {
+    expect(refusal(at({ spreadAngle: "-79 deg" })).code).toBe("limit");
+  });
+});
