@@ -37,6 +37,7 @@ async function runAll(wanted) {
     process.exit(2);
   }
   const chosen = wanted.length > 0 ? wanted : names;
+  await buildCommandLine();
   const before = against === undefined ? undefined : rowsOf(against, chosen);
   const reports = [];
   for (const name of chosen) {
@@ -64,6 +65,17 @@ async function runAll(wanted) {
     );
 }
 
+/** start-up.bench.ts times it; built here so that it is never an old one. */
+async function buildCommandLine() {
+  const { createBuilder } = await import("vite");
+  const builder = await createBuilder({
+    configFile: join(root, "src/cli/vite.config.ts"),
+    logLevel: "warn",
+    environments: { cli: { build: { outDir: join(cache, "cli") } } },
+  });
+  await builder.build(builder.environments.cli);
+}
+
 async function bundle(name) {
   const { build } = await import("vite");
   await build({
@@ -87,9 +99,11 @@ async function bundle(name) {
 
 /** Rows that the benches of another commit give today on this machine, by bench and case. */
 function rowsOf(commitName, chosen) {
-  const folder = join(root, ".cache", "against", commitName.replace(/[^\w.-]/g, "_"));
+  const git = (...words) => execFileSync("git", words, { cwd: root, maxBuffer: 1e9 });
+  const hash = git("rev-parse", "--verify", `${commitName}^{commit}`).toString().trim();
+  const folder = join(root, ".cache", "against", hash);
   if (!existsSync(folder)) {
-    const files = execFileSync("git", ["archive", commitName], { cwd: root, maxBuffer: 1e9 });
+    const files = git("archive", hash);
     mkdirSync(folder, { recursive: true });
     execFileSync("tar", ["-x", "-C", folder], { input: files });
     symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));

@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Bench } from "./bench.ts";
 
-const entry = join(process.cwd(), "dist", "cli", "splitline.js");
+const entry = join(process.cwd(), ".cache", "bench", "cli", "splitline.js"); // built by run.mjs
 const folder = mkdtempSync(join(tmpdir(), "start-up-"));
 const page = join(folder, "small.yaml");
 const empty = join(folder, "empty.mjs");
