@@ -1,0 +1,98 @@
+// Numbers as text for the sheet: rounded once, by the unit layer, in the page's own units.
+import type { OutputValue } from "../methods/field.ts";
+import { formatShort, type UnitChoice } from "../methods/solution.ts";
+import { inGroups } from "../units/decimal.ts";
+import { roundDecimal, withUnit } from "../units/format.ts";
+import { inUnit } from "../units/in-unit.ts";
+import type { Kind } from "../units/kind.ts";
+import { type Unit, unitLabel } from "../units/unit.ts";
+import { el } from "./dom.ts";
+
+/** Lengths keep what a gauge resolves; everything else has four figures. */
+const most = (kind: Kind | undefined): number => (kind === "length" ? 6 : 4);
+
+function digits(text: string): number {
+  return text
+    .replace(/[e×].*$/i, "")
+    .replace(/^[-−]?0*\.?0*/, "")
+    .replace(/\D/g, "").length;
+}
+
+/** 25.0110 is shown as 25.011, but 24.0000 keeps four figures. */
+function trimmed(text: string): string {
+  let short = text;
+  while (/\.\d*0$/.test(short) && digits(short) > 4) short = short.slice(0, -1);
+  return short;
+}
+
+/** Groups of three by thin spaces, once the digits are settled. */
+export function numberText(si: number, kind: Kind | undefined, shown: Unit): string {
+  const plain = trimmed(roundDecimal(inUnit(si, shown), { significant: most(kind) }));
+  return forReading(inGroups(plain, "\u2009"));
+}
+
+const raised: Readonly<Record<string, string>> = {
+  "-": "⁻",
+  "0": "⁰",
+  "1": "¹",
+  "2": "²",
+  "3": "³",
+  "4": "⁴",
+  "5": "⁵",
+  "6": "⁶",
+  "7": "⁷",
+  "8": "⁸",
+  "9": "⁹",
+};
+
+/** A true minus sign, and powers of ten as they are written by hand. */
+export const forReading = (text: string): string =>
+  text
+    .replace(/^-/, "−")
+    .replace(
+      /(\d)e([-+]?)(\d+)/,
+      (_, digit: string, sign: string, power: string) =>
+        `${digit}×10${sign === "-" ? "⁻" : ""}${[...power].map((d) => raised[d] ?? d).join("")}`,
+    );
+
+export const figureText = (si: number, kind: Kind | undefined, shown: Unit): string =>
+  withUnit(numberText(si, kind, shown), shown, true);
+
+/** A number that a person set: with the digits it has, as long as they are few. */
+export function setText(si: number, kind: Kind | undefined, shown: Unit, few = 6): string {
+  const short = forReading(formatShort(si, shown, true));
+  return digits(short.split(" ")[0] ?? "") <= few ? short : figureText(si, kind, shown);
+}
+
+/** The number large, its unit after it. */
+export function figure(si: number, kind: Kind | undefined, shown: Unit): HTMLElement {
+  const label = unitLabel(shown);
+  const number = numberText(si, kind, shown);
+  const tight = /^[°′″]$/.test(label);
+  return el(
+    "span",
+    { class: "figure" },
+    el("b", {}, number),
+    label !== "" && !tight && "\u00a0",
+    label !== "" && el("span", { class: "unit" }, label),
+  );
+}
+
+export function outputText(value: OutputValue, unitOf: UnitChoice, chosen?: Unit): string {
+  switch (value.kind) {
+    case "text":
+      return value.text;
+    case "yes/no":
+      return value.yes ? "yes" : "no";
+    case "list":
+      return `${value.rows.length} rows`;
+    default:
+      return figureText(value.si, value.kind, chosen ?? unitOf(value.kind));
+  }
+}
+
+export function outputFigure(value: OutputValue, unitOf: UnitChoice, chosen?: Unit): HTMLElement {
+  if (value.kind === "text" || value.kind === "yes/no" || value.kind === "list")
+    return el("span", { class: "figure" }, el("b", {}, outputText(value, unitOf)));
+  return figure(value.si, value.kind, chosen ?? unitOf(value.kind));
+}

@@ -1,0 +1,95 @@
+// A check: state word with its mark, the value, and the margin bar at the same place on every check.
+import type { CheckItem } from "../../document/item.ts";
+import type { Cell, CheckValue } from "../../engine/cell.ts";
+import { isProblem } from "../../problem.ts";
+import type { Kind } from "../../units/kind.ts";
+import { answer } from "../answer.ts";
+import { el, replace } from "../dom.ts";
+import { figure, setText } from "../figure.ts";
+import { marginBar } from "../margin-bar.ts";
+import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
+import { noAnswerNote } from "../problem-note.ts";
+import { row } from "../row.ts";
+import type { ItemView, SheetContext } from "../sheet-context.ts";
+import { stateWord } from "../state-mark.ts";
+import { threeLines } from "../three-lines.ts";
+import { capital, labelOf } from "../words.ts";
+
+export function checkView(context: SheetContext, cell: Cell): ItemView {
+  const item = cell.item as CheckItem;
+  const { element, body, result } = row(context, cell.name, item);
+  const margin = el("div", { class: "margin" });
+  const opened = more("working and limits", labelOf(item));
+  body.append(margin, opened.element);
+
+  const update = (now: Cell): void => {
+    const { value } = now;
+    element.classList.toggle("unanswered", isProblem(value));
+    element.classList.toggle(
+      "failing",
+      !isProblem(value) && value.type === "check" && value.judged === "fails",
+    );
+    if (isProblem(value)) {
+      replace(margin, noAnswerNote(now, value, context));
+      replace(result, stateWord("no answer"));
+      opened.fill(noteOf(now), ...relations(now, context));
+      return;
+    }
+    if (value.type !== "check") return;
+    replace(margin, ...marginParts(value, item, context));
+    replace(result, answer(context, now.name, valueFigure(value, context)), stateWord(value.state));
+    opened.fill(
+      noteOf(now),
+      part("working", threeLines(value.step, context.unitOf)),
+      limitPart(item, value, context),
+      nameInFormulas(now),
+      ...relations(now, context),
+    );
+  };
+  update(cell);
+  return { element, update };
+}
+
+const kindOf = (value: CheckValue): Kind => value.kind ?? "ratio";
+
+function valueFigure(value: CheckValue, context: SheetContext): HTMLElement {
+  if (value.yes !== undefined) return el("span", { class: "figure" }, el("b", {}, value.yes ? "yes" : "no"));
+  return figure(value.si, value.kind, context.unitOf(kindOf(value)));
+}
+
+function limitWords(value: CheckValue, context: SheetContext): string {
+  const text = (si: number) => setText(si, value.kind, context.unitOf(kindOf(value)));
+  const { atLeast, atMost } = value.limits;
+  if (atLeast !== undefined && atMost !== undefined) return `${text(atLeast)} to ${text(atMost)}`;
+  return atLeast === undefined ? `at most ${text(atMost ?? Number.NaN)}` : `at least ${text(atLeast)}`;
+}
+
+function marginParts(value: CheckValue, item: CheckItem, context: SheetContext): readonly HTMLElement[] {
+  const waived = value.waived
+    ? [
+        el(
+          "p",
+          { class: "waived-note" },
+          `Waived by ${value.waived.by}: ${value.waived.why} The numbers say: ${value.judged}.`,
+        ),
+      ]
+    : [];
+  if (value.yes !== undefined) return [el("p", { class: "caption" }, `${capital(value.why)}.`), ...waived];
+  const words = `${labelOf(item)}: ${value.why}, ${value.judged}`;
+  const holder = el("div", { class: "bar-holder" });
+  holder.append(marginBar(value, limitWords(value, context), words));
+  return [holder, el("p", { class: "caption" }, `${capital(value.why)}.`), ...waived];
+}
+
+function limitPart(item: CheckItem, value: CheckValue, context: SheetContext): HTMLElement | undefined {
+  if (value.yes !== undefined) return undefined;
+  const guard = setText(value.uncertainty, value.kind, context.unitOf(kindOf(value)));
+  const rule =
+    value.uncertainty > 0
+      ? `Guarded: proven only if the value stays inside with its whole uncertainty of ${guard}.`
+      : "Compared unrounded; no uncertainty is stated.";
+  return part(
+    "limit",
+    el("p", {}, `${capital(limitWords(value, context))}${item.source ? `, ${item.source}` : ""}. ${rule}`),
+  );
+}

@@ -1,0 +1,137 @@
+// A given looks written in: a pencil entry on a dotted line, kept exactly as typed, with how it was
+// understood beneath it and any problem beside it. Typing never moves the focus.
+import type { GivenItem, SpreadText } from "../../document/item.ts";
+import type { Cell } from "../../engine/cell.ts";
+import { isProblem } from "../../problem.ts";
+import { el, replace } from "../dom.ts";
+import { setText } from "../figure.ts";
+import { more, nameInFormulas, noteOf, relations } from "../more.ts";
+import { problemNote } from "../problem-note.ts";
+import { lineId, row } from "../row.ts";
+import type { ItemView, SheetContext } from "../sheet-context.ts";
+import { labelOf } from "../words.ts";
+
+export function givenView(context: SheetContext, cell: Cell, typed: string): ItemView {
+  const { name } = cell;
+  const item = cell.item as GivenItem;
+  const id = `${lineId(name)}-entry`;
+  const label = el("label", { for: id }, labelOf(item));
+  const { element, body, result } = row(context, name, item, { label });
+  const entry = item.choices ? choiceEntry(id, item.choices, typed) : textEntry(id, typed, item.as);
+  entry.setAttribute("aria-describedby", `${id}-read ${id}-problem`);
+  entry.addEventListener("input", () => {
+    fit();
+    context.edit(name, entry.value);
+  });
+  const reading = el("span", { class: "read", id: `${id}-read` });
+  const trouble = el("div", { class: "trouble" });
+  const opened = more("more", labelOf(item));
+  result.append(el("span", { class: "entry" }, entry), reading);
+  body.append(trouble, opened.element);
+
+  /** The type shrinks a little rather than hiding the end of a long entry. */
+  const fit = () => entry.classList.toggle("long", entry.value.length > 16);
+  const put = (text: string) => {
+    entry.value = text;
+    fit();
+    context.edit(name, text);
+    entry.focus();
+  };
+  const update = (now: Cell): void => {
+    const { value } = now;
+    const wrong = isProblem(value);
+    entry.toggleAttribute("aria-invalid", false);
+    if (wrong) entry.setAttribute("aria-invalid", "true");
+    element.classList.toggle("unanswered", wrong);
+    reading.textContent = wrong ? "not read" : readingText(now, item, context);
+    if (wrong) replace(trouble, problemNote(value, `${id}-problem`, put));
+    else if (value.type === "quantity" && value.confirm && !context.isConfirmed(name, entry.value)) {
+      const keep = el(
+        "button",
+        {
+          type: "button",
+          class: "suggestion",
+          onclick: () => {
+            context.confirm(name, entry.value);
+            update(now);
+            entry.focus();
+          },
+        },
+        "meant as read",
+      );
+      const note = problemNote(value.confirm, `${id}-problem`, put);
+      note.append(el("p", { class: "suggestions" }, keep));
+      replace(trouble, note);
+    } else replace(trouble);
+    opened.fill(noteOf(now), spreadPart(item), nameInFormulas(now), ...relations(now, context));
+  };
+  fit();
+  update(cell);
+  return {
+    element,
+    update,
+    setText: (text) => {
+      entry.value = text;
+      fit();
+    },
+  };
+}
+
+/** A plain text field: units, fractions and commas must be typeable, and the unit needs letters. */
+const textEntry = (id: string, typed: string, as: string | undefined): HTMLInputElement => {
+  const entry = el("input", {
+    id,
+    type: "text",
+    autocomplete: "off",
+    autocapitalize: "off",
+    spellcheck: "false",
+    enterkeyhint: "done",
+    placeholder: as === "text" ? "text" : "number and unit",
+  });
+  entry.value = typed;
+  return entry;
+};
+
+function choiceEntry(id: string, choices: readonly string[], typed: string): HTMLSelectElement {
+  const known = choices.includes(typed) ? choices : [typed, ...choices];
+  const entry = el("select", { id }, ...known.map((choice) => el("option", { value: choice }, choice)));
+  entry.value = typed;
+  return entry;
+}
+
+/** "read as torque, 705.0 N·m" */
+function readingText(cell: Cell, item: GivenItem, context: SheetContext): string {
+  const { value } = cell;
+  if (isProblem(value)) return "";
+  if (value.type === "text")
+    return item.as === "text" || item.choices ? "read as text" : "read as a designation";
+  if (value.type !== "quantity") return "";
+  const kind = value.kind;
+  const shown = kind === undefined ? value.typed.unit : context.unitOf(kind);
+  const spread =
+    value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, widthUnit(shown))}`;
+  return `read as ${kind ?? "a number"}, ${setText(value.si, kind, shown)}${spread}`;
+}
+
+/** A half-width is a difference: a temperature scale's zero does not apply to it. */
+function widthUnit<U extends { readonly offset?: unknown }>(shown: U): U {
+  const { offset: _zero, ...rest } = shown;
+  return rest as U;
+}
+
+function spreadPart(item: GivenItem): HTMLElement | undefined {
+  if (!item.spread) return undefined;
+  return el("section", { class: "part" }, el("h4", {}, "spread"), el("p", {}, spreadWords(item.spread)));
+}
+
+function spreadWords(spread: SpreadText): string {
+  const applies = spread.applies ? `, applies to ${spread.applies}` : "";
+  switch (spread.form) {
+    case "plusMinus":
+      return `plus or minus ${spread.plusMinus}, taken as ${spread.meaning === "expanded" ? `expanded, k = ${spread.k}` : spread.meaning}${applies}`;
+    case "limits":
+      return `from ${spread.lower} to ${spread.upper}${applies}`;
+    case "resolution":
+      return `resolution ${spread.resolution}${applies}`;
+  }
+}

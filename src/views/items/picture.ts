@@ -1,0 +1,75 @@
+// A picture drawn from the page's values; its drawing code arrives when a page has one.
+import type { PictureItem } from "../../document/item.ts";
+import type { Cell, PictureValue } from "../../engine/cell.ts";
+import { isProblem, type Problem } from "../../problem.ts";
+import { el, replace } from "../dom.ts";
+import type { Drawing } from "../pictures/drawing.ts";
+import { pictureNamed } from "../pictures/index.ts";
+import { problemNote } from "../problem-note.ts";
+import { row } from "../row.ts";
+import type { ItemView, SheetContext } from "../sheet-context.ts";
+
+const narrowest = 260;
+
+export function pictureView(context: SheetContext, cell: Cell): ItemView {
+  const item = cell.item as PictureItem;
+  const { element, body } = row(context, cell.name, item, {
+    wide: true,
+    reference: item.source ?? "drawn from this page",
+  });
+  const figure = el("figure", { class: "picture" });
+  body.append(figure);
+  let drawing: Drawing | Problem | undefined;
+  let drawnWidth = 0;
+  let latest: PictureValue | undefined;
+  const table = el("details", { class: "more as-table" }, el("summary", {}, "as a table"));
+
+  const draw = (): void => {
+    if (drawing === undefined) return;
+    element.classList.toggle("unanswered", isProblem(drawing));
+    if (isProblem(drawing)) {
+      replace(figure, problemNote(drawing, undefined));
+      return;
+    }
+    drawnWidth = Math.max(narrowest, figure.clientWidth);
+    table.replaceChildren(el("summary", {}, "as a table"), tableOf(drawing));
+    const picture = drawing.draw(drawnWidth);
+    picture.setAttribute("role", "img");
+    picture.setAttribute("aria-label", drawing.sentence);
+    replace(
+      figure,
+      picture,
+      el("figcaption", {}, drawing.sentence),
+      drawing.source !== undefined && el("p", { class: "quiet" }, `Limits: ${drawing.source}`),
+      table,
+    );
+  };
+  const update = async (now: Cell): Promise<void> => {
+    if (isProblem(now.value)) drawing = now.value;
+    else if (now.value.type === "picture") {
+      latest = now.value;
+      const picture = await pictureNamed(item.picture);
+      if (latest !== now.value) return; // a newer value came while the drawing code was fetched
+      drawing = isProblem(picture) ? picture : picture(now.value.inputs, context.unitOf);
+    }
+    draw();
+  };
+  new ResizeObserver(() => {
+    if (Math.abs(figure.clientWidth - drawnWidth) > 8 && figure.clientWidth > 0) draw();
+  }).observe(body);
+  void update(cell);
+  return { element, update: (now) => void update(now) };
+}
+
+function tableOf({ table }: Drawing): HTMLElement {
+  return el(
+    "div",
+    { class: "scroll", tabindex: "0", role: "region", "aria-label": table.title },
+    el(
+      "table",
+      { class: "readings" },
+      el("thead", {}, el("tr", {}, ...table.head.map((text) => el("th", { scope: "col" }, text)))),
+      el("tbody", {}, ...table.rows.map((cells) => el("tr", {}, ...cells.map((text) => el("td", {}, text))))),
+    ),
+  );
+}

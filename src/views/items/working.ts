@@ -1,0 +1,160 @@
+// A working: three lines, the outputs the page reads, and the rest behind "more".
+import { isMethodItem, type WorkingItem } from "../../document/item.ts";
+import type { Cell, FormulaValue } from "../../engine/cell.ts";
+import type { OutputField } from "../../methods/field.ts";
+import { methods } from "../../methods/index.ts";
+import type { Solution } from "../../methods/solution.ts";
+import { isProblem, type Problem } from "../../problem.ts";
+import { cite } from "../../source.ts";
+import { type Unit, unit } from "../../units/unit.ts";
+import { answer } from "../answer.ts";
+import { type Child, el, replace } from "../dom.ts";
+import { figure, outputFigure, outputText } from "../figure.ts";
+import { list, more, nameInFormulas, noteOf, part, relations } from "../more.ts";
+import { inPlace, noAnswerNote } from "../problem-note.ts";
+import { row } from "../row.ts";
+import type { ItemView, SheetContext } from "../sheet-context.ts";
+import { stateMark, stateWord } from "../state-mark.ts";
+import { threeLines } from "../three-lines.ts";
+import { labelOf } from "../words.ts";
+
+/** Enough outputs at the line's right for a reader; the others stand behind "more". */
+const mostShown = 4;
+
+export function workingView(context: SheetContext, cell: Cell): ItemView {
+  const item = cell.item as WorkingItem;
+  const { element, head, body, result } = row(context, cell.name, item);
+  if (isMethodItem(item)) head.append(el("span", { class: "method" }, item.by.replaceAll("-", " ")));
+  const lines = el("div", { class: "working-lines" });
+  const opened = more("all steps and sources", labelOf(item));
+  body.append(lines, opened.element);
+
+  const update = (now: Cell): void => {
+    const { value } = now;
+    element.classList.toggle("unanswered", isProblem(value));
+    if (isProblem(value)) {
+      replace(lines, noAnswerNote(now, value, context));
+      replace(result, stateWord("no answer"));
+      opened.fill(noteOf(now), nameInFormulas(now), ...relations(now, context));
+    } else if (value.type === "formula") formula(now, value);
+    else if (value.type === "solution") solution(now, value.solution);
+  };
+
+  function formula(now: Cell, value: FormulaValue): void {
+    const chosen = chosenUnit(item, value);
+    replace(lines, threeLines(value.step, context.unitOf, chosen));
+    const shown =
+      value.kind === "yes/no"
+        ? el("span", { class: "figure" }, el("b", {}, value.si === 1 ? "yes" : "no"))
+        : figure(value.si, value.kind, chosen ?? context.unitOf(value.kind));
+    replace(result, answer(context, now.name, shown));
+    opened.fill(noteOf(now), nameInFormulas(now), ...relations(now, context));
+  }
+
+  function solution(now: Cell, solved: Solution): void {
+    const names = shownOutputs(solved, context.outputsRead(now.name));
+    const steps = names.flatMap((name) => solved.working.find((step) => step.name === name) ?? []);
+    replace(
+      lines,
+      ...steps.slice(0, 2).map((step) => threeLines(step, context.unitOf)),
+      ...solved.warnings.map(warning),
+    );
+    const only = Object.keys(solved.outputs).length === 1;
+    replace(
+      result,
+      ...names.flatMap((name) => {
+        const output = solved.outputs[name];
+        if (!output) return [];
+        const options = { output: name, label: only ? undefined : saysOf(solved.method, name) };
+        return [answer(context, now.name, outputFigure(output, context.unitOf), options)];
+      }),
+    );
+    opened.fill(
+      noteOf(now),
+      ...methodParts(solved, names, context),
+      nameInFormulas(now),
+      ...relations(now, context),
+    );
+  }
+
+  update(cell);
+  return { element, update };
+}
+
+export function chosenUnit(item: WorkingItem, value: FormulaValue): Unit | undefined {
+  if (!("unit" in item) || item.unit === undefined || value.kind === "yes/no") return undefined;
+  const found = unit(item.unit, value.kind);
+  return isProblem(found) ? undefined : found;
+}
+
+/** What the page reads from it; else the first outputs. */
+function shownOutputs(solved: Solution, read: ReadonlySet<string>): readonly string[] {
+  const all = Object.keys(solved.outputs);
+  const wanted = all.filter((name) => read.has(name));
+  return (wanted.length > 0 ? wanted : all.slice(0, 2)).slice(0, mostShown);
+}
+
+export function fieldOf(method: string, output: string): OutputField | undefined {
+  return methods.get(method)?.outputs[output];
+}
+
+export const saysOf = (method: string, output: string): string =>
+  fieldOf(method, output)?.says ?? output.replaceAll(/([A-Z])/g, " $1").toLowerCase();
+
+const warning = (problem: Problem): HTMLElement =>
+  el(
+    "p",
+    { class: "warning" },
+    stateMark("warning"),
+    el("span", {}, el("b", {}, "warning"), ` ${inPlace(problem)}`),
+  );
+
+function methodParts(solved: Solution, shown: readonly string[], context: SheetContext): readonly Child[] {
+  const question = methods.get(solved.method)?.question;
+  const sources = [...new Set(solved.sources.map(cite))];
+  const rest = Object.entries(solved.outputs).filter(([name]) => !shown.includes(name));
+  return [
+    question !== undefined && el("p", { class: "question" }, question),
+    solved.working.length > 0 &&
+      part("steps", el("div", { class: "steps" }, ...stepList(solved, shown, context, sources.length > 1))),
+    rest.length > 0 &&
+      part(
+        "other outputs",
+        el(
+          "dl",
+          { class: "outputs" },
+          ...rest.flatMap(([name, output]) => [
+            el("dt", {}, saysOf(solved.method, name), " ", el("code", {}, name)),
+            el("dd", {}, outputText(output, context.unitOf)),
+          ]),
+        ),
+      ),
+    sources.length > 0 && part(sources.length === 1 ? "source" : "sources", list(sources)),
+    solved.notes.length > 0 && part("remarks", list(solved.notes)),
+  ];
+}
+
+/** Each step once; a source is named where it changes. Steps that stand above already are not printed twice. */
+function stepList(
+  solved: Solution,
+  shown: readonly string[],
+  context: SheetContext,
+  cited: boolean,
+): readonly HTMLElement[] {
+  let before: string | undefined;
+  return solved.working.map((step) => {
+    const source = step.source && cite(step.source);
+    const lines = threeLines(step, context.unitOf);
+    const broad = lines.querySelector(".over-phone") !== null;
+    const repeated = shown.slice(0, 2).includes(step.name);
+    const named = cited && source !== undefined && source !== before;
+    before = source;
+    return el(
+      "div",
+      { class: `step${broad ? " broad" : ""}${repeated ? " repeated" : ""}` },
+      el("p", { class: "step-name" }, step.says ?? saysOf(solved.method, step.name)),
+      lines,
+      named && el("p", { class: "quiet" }, source),
+    );
+  });
+}

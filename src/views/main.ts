@@ -1,0 +1,177 @@
+// The page entry: bar, sheet, saving, and the way between pages.
+import "./paper.css";
+import "./controls.css";
+import "./sheet.css";
+import "./pictures.css";
+import "./print.css";
+import { openPage } from "../engine/live-page.ts";
+import { address, readAddress } from "./address.ts";
+import { changedBar } from "./changed-bar.ts";
+import { el, replace } from "./dom.ts";
+import { fileField, saveFile } from "./files.ts";
+import { forget, keep, keptIds, readKept } from "./kept.ts";
+import { lazyWhy } from "./lazy-why.ts";
+import { firstNotebook, notebookIds, notebookName, notebookText } from "./notebooks.ts";
+import { openProblems } from "./open-problems.ts";
+import { openedDetailsOnPaper } from "./paper.ts";
+import { lineId } from "./row.ts";
+import { openSession, type Session } from "./session.ts";
+import { type Sheet, sheet } from "./sheet.ts";
+import { statusLine } from "./status-line.ts";
+import { topBar } from "./top-bar.ts";
+import { lazyUnits } from "./units/lazy-units.ts";
+
+const status = statusLine();
+const why = lazyWhy();
+const units = lazyUnits();
+const holder = el("main", { id: "sheet" });
+const notices = el("div", { class: "notices" });
+const field = fileField(openByHand);
+let session: Session | undefined;
+let shown: Sheet | undefined;
+
+const saved = changedBar({
+  undo: () => {
+    const back = session?.undo();
+    if (!back) return;
+    shown?.setText(back.name, back.text);
+    renewBar();
+    document.getElementById(`${lineId(back.name)}-entry`)?.focus();
+  },
+  save,
+  backToFile: () => {
+    if (!session) return;
+    const { id } = session;
+    const base = readKept(id)?.base;
+    forget(id);
+    if (id.startsWith("file:") && base !== undefined)
+      keep(id, { text: base, base, changes: [], confirmed: {} });
+    void show(id);
+  },
+});
+
+const bar = topBar({
+  openUnits: units.open,
+  openFile: () => field.click(),
+  save,
+  print: () => window.print(),
+});
+
+function save(): void {
+  if (!session) return;
+  saveFile(session.file, session.live.text());
+  session.markSaved();
+  shown?.refresh();
+  renewBar();
+}
+
+function renewBar(): void {
+  saved.update(session?.isChanged() ?? false, session?.canUndo() ?? false, session?.isKept() ?? true);
+}
+
+async function show(id: string): Promise<void> {
+  const opened = id.startsWith("file:");
+  const base = opened ? readKept(id)?.base : await notebookText(id);
+  if (base === undefined) return notHere(id);
+  const file = opened ? id.slice("file:".length) : `${id}.yaml`;
+  const next = openSession(id, file, base);
+  if (!("live" in next)) {
+    const kept = readKept(id);
+    leave();
+    replace(
+      holder,
+      openProblems(
+        file,
+        next,
+        kept && kept.text !== base
+          ? () => {
+              forget(id);
+              void show(id);
+            }
+          : undefined,
+      ),
+    );
+    return bar.update(pages(), id);
+  }
+  await next.live.settle();
+  leave();
+  session = next;
+  shown = sheet(next, status, why, renewBar);
+  replace(holder, shown.element);
+  document.title = `${next.live.page.title} · Splitline`;
+  bar.update(pages(), id);
+  renewBar();
+}
+
+function leave(): void {
+  shown?.dispose();
+  session?.dispose();
+  shown = undefined;
+  session = undefined;
+  replace(notices);
+  renewBar();
+}
+
+function notHere(id: string): void {
+  leave();
+  const words =
+    notebookIds.length === 0
+      ? "There is no page in this folder yet. Open a page file."
+      : `There is no page called ${id} here. Choose one under Pages, or open a file.`;
+  replace(holder, el("article", { class: "sheet empty" }, el("h1", {}, "No page"), el("p", {}, words)));
+  bar.update(pages(), id);
+}
+
+/** A file that cannot be read is answered in place; the page that is open stays as it is. */
+function openByHand(name: string, text: string): void {
+  const tried = openPage(text, name);
+  if (!("settle" in tried)) {
+    replace(
+      notices,
+      openProblems(name, tried, undefined, () => replace(notices)),
+    );
+    notices.querySelector("h2")?.focus();
+    return;
+  }
+  tried.dispose();
+  const id = `file:${name}`;
+  keep(id, { text, base: text, changes: [], confirmed: {} });
+  if (readAddress(location.hash).page === id) void show(id);
+  else location.hash = address(id);
+}
+
+const pages = () =>
+  [...notebookIds, ...keptIds().filter((id) => id.startsWith("file:"))].map((id) => ({
+    id,
+    name: notebookName(id),
+    address: address(id),
+    opened: id.startsWith("file:"),
+  }));
+
+async function follow(): Promise<void> {
+  const { page, line } = readAddress(location.hash);
+  const id = page ?? firstNotebook ?? "";
+  if (session?.id !== id) {
+    await show(id);
+    if (line === undefined) window.scrollTo(0, 0);
+  }
+  if (line !== undefined) {
+    const row = document.getElementById(lineId(line));
+    row?.scrollIntoView({ block: "center" });
+    row?.focus({ preventScroll: true });
+  }
+}
+
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && (target.matches("input, textarea, select") || target.isContentEditable);
+
+document.addEventListener("keydown", (event) => {
+  if (event.key !== "u" || event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
+  if (document.querySelector("dialog[open]")) return;
+  event.preventDefault();
+  units.open();
+});
+window.addEventListener("hashchange", () => void follow());
+openedDetailsOnPaper();
+document.body.append(bar.element, field, notices, holder, saved.element, status.element);
+void follow();

@@ -1,0 +1,36 @@
+// Which names, and which outputs of them, the texts of an item read.
+import type { InputText, Item } from "../document/item.ts";
+
+export interface NameRead {
+  readonly name: string;
+  readonly output: string | undefined;
+}
+
+export function namesRead(item: Item, known: (name: string) => boolean): readonly NameRead[] {
+  const found = new Map<string, NameRead>();
+  for (const text of textsOf(item))
+    for (const [, name = "", output] of text.matchAll(/(?<![\w."])([a-z]\w*)(?:\.([A-Za-z]\w*))?/g))
+      if (known(name)) found.set(`${name}.${output}`, { name, output });
+  return [...found.values()];
+}
+
+function textsOf(item: Item): readonly string[] {
+  switch (item.kind) {
+    case "working":
+      return "formula" in item ? [item.formula] : Object.values(item.of).flatMap(inputTexts);
+    case "check":
+      return [item.that, item.atLeast, item.atMost, ...(item.between ?? []), item.uncertainty].filter(
+        (text): text is string => text !== undefined,
+      );
+    case "picture":
+      return Object.values(item.of);
+    default:
+      return [];
+  }
+}
+
+function inputTexts(input: InputText): readonly string[] {
+  if (typeof input === "string") return [input];
+  if (Array.isArray(input)) return (input as readonly InputText[]).flatMap(inputTexts);
+  return Object.values(input as Readonly<Record<string, string>>);
+}

@@ -1,0 +1,31 @@
+// What keeps a file from being opened, each at file:line:column. Nothing is lost meanwhile.
+import type { Problem } from "../problem.ts";
+import { el } from "./dom.ts";
+import { problemSentence } from "./problem-note.ts";
+import { counted } from "./words.ts";
+
+export function openProblems(
+  file: string,
+  problems: readonly Problem[],
+  backToFile?: () => void,
+  dismiss?: () => void,
+): HTMLElement {
+  return el(
+    "section",
+    { class: "sheet open-problems", "aria-label": `problems in ${file}` },
+    el("h2", { tabindex: "-1" }, `${file} cannot be opened yet`),
+    el(
+      "p",
+      {},
+      `${counted(problems.length, "thing")} to mend in the file.${dismiss ? " The page below is as it was." : ""}`,
+    ),
+    el("ul", {}, ...problems.map((problem) => el("li", {}, problemSentence(problem)))),
+    el(
+      "p",
+      { class: "tools" },
+      backToFile &&
+        el("button", { type: "button", class: "tool", onclick: backToFile }, "Back to the file as it came"),
+      dismiss && el("button", { type: "button", class: "tool", onclick: dismiss }, "Close this list"),
+    ),
+  );
+}

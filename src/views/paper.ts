@@ -1,0 +1,12 @@
+// On paper everything is open: what a reviewer needs must not hide in a closed part.
+export function openedDetailsOnPaper(): void {
+  let opened: HTMLDetailsElement[] = [];
+  window.addEventListener("beforeprint", () => {
+    opened = [...document.querySelectorAll<HTMLDetailsElement>("main details:not([open])")];
+    for (const details of opened) details.open = true;
+  });
+  window.addEventListener("afterprint", () => {
+    for (const details of opened) details.open = false;
+    opened = [];
+  });
+}

@@ -1,0 +1,143 @@
+// Tolerance bands of hole and shaft on one scale of deviation, with the real pair where it is known.
+// Clearances on the drawing are distances between the bands drawn here.
+import { scaleLinear } from "d3";
+import type { UnitChoice } from "../../methods/solution.ts";
+import { isProblem, type Problem } from "../../problem.ts";
+import { roundDecimal } from "../../units/format.ts";
+import { inUnit } from "../../units/in-unit.ts";
+import { unit } from "../../units/unit.ts";
+import { svg } from "../dom.ts";
+import { numberText, setText } from "../figure.ts";
+import type { Drawing, PictureInputs } from "./drawing.ts";
+import { numbersOf } from "./inputs.ts";
+import { dimension, freshId, hatch, type Label, labelColumn, line, picture, text } from "./marks.ts";
+
+const needed = {
+  size: "length",
+  holeMax: "length",
+  holeMin: "length",
+  shaftMax: "length",
+  shaftMin: "length",
+} as const;
+type Fit = Readonly<Record<keyof typeof needed, number>> & {
+  readonly hole?: number;
+  readonly shaft?: number;
+};
+
+export function fitBar(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
+  const fit: Fit | Problem = numbersOf("fit-bar", inputs, needed, { hole: "length", shaft: "length" });
+  if (isProblem(fit)) return fit;
+  const micrometre = unit("um", "length");
+  if (isProblem(micrometre)) return micrometre;
+  const small = (si: number) => setText(si, undefined, micrometre, 4);
+  const length = (si: number) => setText(si, "length", unitOf("length"));
+  const rows = [
+    ["nominal size", length(fit.size)],
+    ["largest hole", length(fit.holeMax)],
+    ["smallest hole", length(fit.holeMin)],
+    ["largest shaft", length(fit.shaftMax)],
+    ["smallest shaft", length(fit.shaftMin)],
+    ["largest clearance", small(fit.holeMax - fit.shaftMin)],
+    ["least clearance", small(fit.holeMin - fit.shaftMax)],
+  ];
+  if (fit.hole !== undefined) rows.push(["this hole", length(fit.hole)]);
+  if (fit.shaft !== undefined) rows.push(["this shaft", length(fit.shaft)]);
+  const pair =
+    fit.hole !== undefined && fit.shaft !== undefined
+      ? ` This pair: ${gap(fit.hole - fit.shaft, small)}.`
+      : "";
+  if (fit.hole !== undefined && fit.shaft !== undefined)
+    rows.push(["this pair", gap(fit.hole - fit.shaft, small)]);
+  return {
+    draw: (width) => draw(fit, width, unitOf, small),
+    sentence: `The classes allow from ${gap(fit.holeMin - fit.shaftMax, small)} to ${gap(fit.holeMax - fit.shaftMin, small)} at ${length(fit.size)}.${pair}`,
+    table: { title: "fit as a table", head: ["what", "value"], rows },
+  };
+}
+
+const gap = (si: number, small: (si: number) => string): string =>
+  si < 0 ? `${small(-si)} interference` : `${small(si)} clearance`;
+
+function draw(fit: Fit, width: number, unitOf: UnitChoice, small: (si: number) => string): SVGSVGElement {
+  const height = Math.round(Math.min(380, Math.max(280, width * 0.42)));
+  const gutter = width < 520 ? 168 : 190;
+  const [left, right, top, foot] = [58, width - gutter, 24, height - 30];
+  const deviations = [fit.holeMax, fit.holeMin, fit.shaftMax, fit.shaftMin, fit.hole, fit.shaft].flatMap(
+    (size) => (size === undefined ? [] : [(size - fit.size) * 1e6]),
+  );
+  const [low, high] = [Math.min(0, ...deviations), Math.max(0, ...deviations)];
+  const room = Math.max(1, high - low) * 0.14;
+  const y = scaleLinear([low - room, high + room], [foot, top]);
+  const at = (size: number) => y((size - fit.size) * 1e6);
+  const band = (right - left) * 0.3;
+  const [holeAt, shaftAt] = [left + (right - left) * 0.08, right - (right - left) * 0.06 - band];
+  const id = freshId("band");
+  const root = picture(width, height);
+  const block = (kind: string, x: number, upper: number, lower: number) =>
+    svg("rect", {
+      class: kind,
+      x,
+      y: at(upper),
+      width: band,
+      height: Math.max(1, at(lower) - at(upper)),
+      fill: kind === "band shaft" ? `url(#${id})` : undefined,
+    });
+  const middle = (holeAt + band + shaftAt) / 2;
+  root.append(
+    hatch(id, 6),
+    ...y
+      .ticks(5)
+      .flatMap((tick) => [
+        line("grid", left, y(tick), right, y(tick)),
+        text(`${tick > 0 ? "+" : ""}${tick}`.replace("-", "−"), left - 8, y(tick) + 4, "end", "quiet-text"),
+      ]),
+    text("µm", left - 8, top - 10, "end", "quiet-text"),
+    line("zero", left, y(0), right, y(0)),
+    block("band hole", holeAt, fit.holeMax, fit.holeMin),
+    block("band shaft", shaftAt, fit.shaftMax, fit.shaftMin),
+    text("hole", holeAt + band / 2, at(fit.holeMax) - 7, "middle", "strong-text"),
+    text("shaft", shaftAt + band / 2, at(fit.shaftMax) - 7, "middle", "strong-text"),
+    ...(fit.hole === undefined ? [] : [line("real", holeAt - 8, at(fit.hole), middle, at(fit.hole))]),
+    ...(fit.shaft === undefined
+      ? []
+      : [line("real", middle, at(fit.shaft), shaftAt + band + 8, at(fit.shaft))]),
+    ...(fit.hole === undefined || fit.shaft === undefined
+      ? []
+      : [dimension(middle, at(fit.hole), middle, at(fit.shaft))]),
+    text(
+      `0 is ${setText(fit.size, "length", unitOf("length"))}; deviations drawn enlarged`,
+      left,
+      height - 6,
+      "start",
+      "quiet-text",
+    ),
+    labelColumn(labels(fit, at, unitOf, small), right + 14, right, top, foot),
+  );
+  return root;
+}
+
+function labels(
+  fit: Fit,
+  at: (size: number) => number,
+  unitOf: UnitChoice,
+  small: (si: number) => string,
+): readonly Label[] {
+  const shown = unitOf("length");
+  const number = (size: number) =>
+    shown.text === "mm"
+      ? roundDecimal(inUnit(size, shown), { decimals: 3 })
+      : numberText(size, "length", shown);
+  const found: Label[] = [
+    { words: `hole max ${number(fit.holeMax)}`, y: at(fit.holeMax) },
+    { words: `hole min ${number(fit.holeMin)}`, y: at(fit.holeMin) },
+    { words: `shaft max ${number(fit.shaftMax)}`, y: at(fit.shaftMax) },
+    { words: `shaft min ${number(fit.shaftMin)}`, y: at(fit.shaftMin) },
+  ];
+  if (fit.hole !== undefined && fit.shaft !== undefined)
+    found.push({
+      words: gap(fit.hole - fit.shaft, small),
+      y: (at(fit.hole) + at(fit.shaft)) / 2,
+      kind: "accent-text",
+    });
+  return found;
+}

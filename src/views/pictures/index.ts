@@ -1,0 +1,26 @@
+// The pictures by name. Each comes with its drawing code when a page first uses it.
+import { nearest } from "../../nearest.ts";
+import { type Problem, problem } from "../../problem.ts";
+import type { Picture } from "./drawing.ts";
+
+const pictures: Readonly<Record<string, () => Promise<Picture>>> = {
+  "joint-diagram": async () => (await import("./joint-diagram.ts")).jointDiagram,
+  "preload-window": async () => (await import("./preload-window.ts")).preloadWindowPicture,
+  wrench: async () => (await import("./wrench.ts")).wrenchPicture,
+  "fit-bar": async () => (await import("./fit-bar.ts")).fitBar,
+};
+
+export const pictureNames: readonly string[] = Object.keys(pictures);
+
+export function pictureNamed(name: string): Promise<Picture> | Problem {
+  const load = Object.hasOwn(pictures, name) ? pictures[name] : undefined;
+  if (load) return load();
+  const near = nearest(name, pictureNames);
+  return problem({
+    code: "unknown-picture",
+    what: "picture",
+    got: name,
+    must: `be one of ${pictureNames.join(", ")}`,
+    hint: near.length > 0 ? `did you mean ${near.join(" or ")}?` : undefined,
+  });
+}

@@ -1,0 +1,173 @@
+// A torque wrench with its adapter, from the side and to scale, with the number to set.
+import { solve } from "../../methods/index.ts";
+import type { UnitChoice } from "../../methods/solution.ts";
+import { isProblem, type Problem, problem } from "../../problem.ts";
+import { svg } from "../dom.ts";
+import { setText } from "../figure.ts";
+import type { Drawing, PictureInputs } from "./drawing.ts";
+import { numbersOf, siValue } from "./inputs.ts";
+import { dimension, line, picture, text } from "./marks.ts";
+
+interface Lever {
+  readonly length: number;
+  readonly adapter: number;
+  /** Radians; 0 continues the line of the wrench. */
+  readonly angle: number;
+  readonly setting: number;
+  readonly target: number | undefined;
+}
+
+export function wrenchPicture(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
+  const numbers = numbersOf(
+    "wrench",
+    inputs,
+    { wrenchLength: "length", adapterLength: "length" },
+    { adapterAngle: "angle", setting: "torque", targetTorque: "torque" },
+  );
+  if (isProblem(numbers)) return numbers;
+  const angle = numbers.adapterAngle ?? 0;
+  const setting =
+    numbers.setting ?? settingFor(numbers.targetTorque, numbers.wrenchLength, numbers.adapterLength, angle);
+  if (isProblem(setting)) return setting;
+  if (setting === undefined)
+    return problem({
+      code: "missing-input",
+      what: "picture wrench",
+      got: "no setting",
+      must: "have a torque for setting or targetTorque",
+      hint: "add setting under of",
+    });
+  const lever = {
+    length: numbers.wrenchLength,
+    adapter: numbers.adapterLength,
+    angle,
+    setting,
+    target: numbers.targetTorque,
+  };
+  const torque = (si: number) => setText(si, "torque", unitOf("torque"));
+  const length = (si: number) => setText(si, "length", unitOf("length"));
+  const degrees = setText(angle, "angle", unitOf("angle"));
+  const wanted = lever.target === undefined ? "" : ` to give ${torque(lever.target)} at the fastener`;
+  return {
+    draw: (width) => draw(lever, width, { torque, length, degrees }),
+    sentence: `Set ${torque(setting)}${wanted}, with the hand ${length(lever.length)} from the square and an adapter of ${length(lever.adapter)} at ${degrees}.`,
+    table: {
+      title: "wrench as a table",
+      head: ["what", "value"],
+      rows: [
+        ["number to set", torque(setting)],
+        ...(lever.target === undefined ? [] : [["torque at the fastener", torque(lever.target)]]),
+        ["square to the middle of the hand", length(lever.length)],
+        ["square to the fastener", length(lever.adapter)],
+        ["angle of the adapter", degrees],
+      ],
+    },
+  };
+}
+
+function settingFor(
+  target: number | undefined,
+  length: number,
+  adapter: number,
+  angle: number,
+): number | undefined | Problem {
+  if (target === undefined) return undefined;
+  const solved = solve("wrench-setting", {
+    targetTorque: siValue("torque", target),
+    wrenchLength: siValue("length", length),
+    adapterLength: siValue("length", adapter),
+    adapterAngle: siValue("angle", angle),
+  });
+  if (isProblem(solved)) return solved;
+  const output = solved.outputs["setting"];
+  return output && "si" in output ? output.si : undefined;
+}
+
+interface Words {
+  readonly torque: (si: number) => string;
+  readonly length: (si: number) => string;
+  readonly degrees: string;
+}
+
+function draw(lever: Lever, width: number, words: Words): SVGSVGElement {
+  const reach = { x: lever.adapter * Math.cos(lever.angle), y: lever.adapter * Math.sin(lever.angle) };
+  const left = Math.max(reach.x, 0);
+  const span = lever.length * 1.12 + left;
+  const scale = (width - 48) / span;
+  const head = Math.max(10, Math.min(18, lever.length * scale * 0.035));
+  const up = Math.max(reach.y, 0) * scale;
+  const down = Math.max(-reach.y, 0) * scale;
+  const axis = 78 + up + head;
+  const height = Math.round(axis + down + head + 64);
+  const square = 24 + left * scale;
+  const hand = square + lever.length * scale;
+  const nut = { x: square - reach.x * scale, y: axis - reach.y * scale };
+  const root = picture(width, height);
+  root.append(
+    // handle, body, head: one side view, all lengths to the same scale
+    svg("rect", {
+      class: "part",
+      x: square,
+      y: axis - head * 0.42,
+      width: lever.length * scale * 0.92,
+      height: head * 0.84,
+      rx: 2,
+    }),
+    svg("rect", {
+      class: "part grip",
+      x: hand - lever.length * scale * 0.12,
+      y: axis - head * 0.7,
+      width: lever.length * scale * 0.24,
+      height: head * 1.4,
+      rx: head * 0.6,
+    }),
+    svg("circle", { class: "part", cx: square, cy: axis, r: head }),
+    svg("path", { class: "part adapter", d: bar(square, axis, nut.x, nut.y, head * 0.5) }),
+    svg("path", { class: "part", d: hexagon(nut.x, nut.y, head * 0.95) }),
+    svg("rect", {
+      class: "square",
+      x: square - head * 0.35,
+      y: axis - head * 0.35,
+      width: head * 0.7,
+      height: head * 0.7,
+    }),
+    line("centre", hand, axis - head * 1.3, hand, axis + down + head + 22),
+    line("centre", square, axis, square, axis + down + head + 22),
+    dimension(square, axis + down + head + 16, hand, axis + down + head + 16),
+    dimension(nut.x, axis + down + head + 16, square, axis + down + head + 16),
+    line("centre", nut.x, nut.y, nut.x, axis + down + head + 22),
+    text(
+      `L ${words.length(lever.length)} to the middle of the hand`,
+      (square + hand) / 2,
+      axis + down + head + 36,
+      "middle",
+    ),
+    text("fastener", nut.x, nut.y - head * 1.4, nut.x < 60 ? "start" : "middle", "quiet-text"),
+    text(
+      `adapter ${words.length(lever.adapter)}${lever.angle === 0 ? "" : ` at ${words.degrees}`}`,
+      Math.min(nut.x, square),
+      axis + down + head + 56,
+      "start",
+    ),
+    text(`set ${words.torque(lever.setting)}`, width - 24, 34, "end", "big-text"),
+  );
+  if (lever.target !== undefined)
+    root.append(
+      text(`for ${words.torque(lever.target)} at the fastener`, width - 24, 54, "end", "quiet-text"),
+    );
+  return root;
+}
+
+function bar(x1: number, y1: number, x2: number, y2: number, half: number): string {
+  const length = Math.hypot(x2 - x1, y2 - y1) || 1;
+  const [nx, ny] = [(-(y2 - y1) / length) * half, ((x2 - x1) / length) * half];
+  return `M${x1 + nx} ${y1 + ny} L${x2 + nx} ${y2 + ny} L${x2 - nx} ${y2 - ny} L${x1 - nx} ${y1 - ny}z`;
+}
+
+function hexagon(x: number, y: number, r: number): string {
+  const points = Array.from(
+    { length: 6 },
+    (_, i) => `${x + r * Math.cos((i * Math.PI) / 3)} ${y + r * Math.sin((i * Math.PI) / 3)}`,
+  );
+  return `M${points.join(" L")}z`;
+}

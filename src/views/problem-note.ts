@@ -1,0 +1,55 @@
+// A problem beside the thing it is about: one sentence with the remedy, and a tap that applies it.
+import type { Cell } from "../engine/cell.ts";
+import { type Problem, problem, root, sentence } from "../problem.ts";
+import { el } from "./dom.ts";
+import type { SheetContext } from "./sheet-context.ts";
+import { capital, labelOf } from "./words.ts";
+
+export const problemSentence = (found: Problem): string => `${capital(sentence(found))}.`;
+
+/** Beside the line it belongs to, the place need not be named again. */
+export const inPlace = (p: Problem): string => problemSentence(problem({ ...p, where: undefined }));
+
+export function problemNote(
+  found: Problem,
+  id: string | undefined,
+  apply?: (text: string) => void,
+): HTMLElement {
+  const suggestions = apply ? found.suggestions.slice(0, 6) : [];
+  return el(
+    "div",
+    { class: "problem" },
+    el("p", { id }, inPlace(found)),
+    suggestions.length > 0 &&
+      el(
+        "p",
+        { class: "suggestions" },
+        el("span", { class: "quiet" }, suggestions.length === 1 ? "use " : "use one of "),
+        ...suggestions.map((text) =>
+          el("button", { type: "button", class: "suggestion", onclick: () => apply?.(text) }, text),
+        ),
+      ),
+  );
+}
+
+/** Why a line has no answer: its own trouble, or a link to the line where it began. */
+export function noAnswerNote(cell: Cell, found: Problem, context: SheetContext): HTMLElement {
+  const guilty = cell.guilty;
+  if (guilty === undefined || guilty === cell.name) return problemNote(found, undefined);
+  const item = context.itemOf(guilty);
+  return el(
+    "div",
+    { class: "problem" },
+    el(
+      "p",
+      {},
+      "Waits for ",
+      el(
+        "a",
+        { href: context.address(guilty) },
+        `line ${context.lineNumber(guilty)}, ${item ? labelOf(item) : guilty}`,
+      ),
+      `. ${problemSentence(root(found))}`,
+    ),
+  );
+}

@@ -1,0 +1,103 @@
+// The sheet: title block, exceptions, then every line; only the lines whose value changed are renewed.
+import { cellName } from "../engine/live-page.ts";
+import { address } from "./address.ts";
+import { el } from "./dom.ts";
+import { itemView } from "./items/item-view.ts";
+import type { Why } from "./lazy-why.ts";
+import { namesRead } from "./names-read.ts";
+import type { Session } from "./session.ts";
+import type { ItemView, SheetContext } from "./sheet-context.ts";
+import { changeSentence, type StatusLine } from "./status-line.ts";
+import { summary } from "./summary.ts";
+import { titleBlock } from "./title-block.ts";
+
+export interface Sheet {
+  readonly element: HTMLElement;
+  readonly setText: (name: string, text: string) => void;
+  readonly refresh: () => void;
+  readonly dispose: () => void;
+}
+
+const markedFor = 2400;
+
+export function sheet(session: Session, status: StatusLine, why: Why, onChange: () => void): Sheet {
+  const { live } = session;
+  const { items } = live.page;
+  const numbers = new Map(items.map((item, i) => [cellName(item), i + 1]));
+  const byName = new Map(items.map((item) => [cellName(item), item]));
+  const read = outputsReadBy(session);
+  let edited: string | undefined;
+  const edit = (name: string, text: string): void => {
+    edited = name;
+    session.edit(name, text);
+    onChange();
+  };
+  const context: SheetContext = {
+    live,
+    unitOf: live.unitOf,
+    lineNumber: (name) => numbers.get(name),
+    itemOf: (name) => byName.get(name),
+    address: (name) => address(session.id, name),
+    edit,
+    confirm: session.confirm,
+    isConfirmed: session.isConfirmed,
+    why: (name, output) => why.show(context, name, output),
+    outputsRead: (name) => read.get(name) ?? new Set(),
+  };
+  const title = titleBlock(session);
+  const first = summary(context);
+  const views = new Map<string, ItemView>();
+  const element = el("article", { class: "sheet" }, title.element, first.element);
+  let stage: string | undefined;
+  for (const cell of live.cells()) {
+    const view = itemView(context, cell);
+    views.set(cell.name, view);
+    if (cell.item.stage !== stage) {
+      stage = cell.item.stage;
+      if (stage !== undefined) element.append(el("h2", { class: "stage" }, stage));
+    }
+    element.append(view.element);
+  }
+  first.update(live.cells());
+
+  const stop = live.subscribe((changed) => {
+    for (const name of changed) {
+      const view = views.get(name);
+      const cell = live.cell(name);
+      if (!view || !cell) continue;
+      view.update(cell);
+      mark(view.element);
+    }
+    first.update(live.cells());
+    title.update();
+    onChange();
+    const by = edited === undefined ? undefined : live.cell(edited);
+    status.say(() => changeSentence(by, changed, live.cells()));
+  });
+  return {
+    element,
+    setText: (name, text) => views.get(name)?.setText?.(text),
+    refresh: title.update,
+    dispose: stop,
+  };
+}
+
+/** A changed value is marked for a moment. */
+function mark(row: HTMLElement): void {
+  row.classList.remove("changed");
+  void row.offsetWidth; // begins the mark again when a second change follows the first
+  row.classList.add("changed");
+  setTimeout(() => row.classList.remove("changed"), markedFor);
+}
+
+function outputsReadBy(session: Session): ReadonlyMap<string, ReadonlySet<string>> {
+  const known = new Set(session.live.page.items.map(cellName));
+  const read = new Map<string, Set<string>>();
+  for (const item of session.live.page.items)
+    for (const { name, output } of namesRead(item, (found) => known.has(found))) {
+      const outputs = read.get(name) ?? new Set();
+      if (output !== undefined) outputs.add(output);
+      read.set(name, outputs);
+    }
+  return read;
+}

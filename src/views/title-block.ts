@@ -1,0 +1,72 @@
+// The title block, as on a drawing: machine, title, and what makes this page this page.
+import { contentFingerprint, shortFingerprint } from "../document/fingerprint.ts";
+import { readPage } from "../document/read.ts";
+import { type Child, el } from "./dom.ts";
+import type { Session } from "./session.ts";
+
+export interface TitleBlock {
+  readonly element: HTMLElement;
+  readonly update: () => void;
+}
+
+const cell = (label: string, ...children: readonly Child[]): HTMLElement =>
+  el(
+    "div",
+    { class: "cell" },
+    el("span", { class: "tiny" }, label),
+    el("span", { class: "cell-text" }, ...children),
+  );
+
+export function titleBlock(session: Session): TitleBlock {
+  const { page } = session.live;
+  const state = el("span");
+  const content = el("span", { class: "fingerprint" }, "…");
+  const element = el(
+    "header",
+    { class: "title-block" },
+    el("div", { class: "reference" }, cell("machine", page.machine ?? "not stated")),
+    el(
+      "div",
+      { class: "title" },
+      el("h1", { tabindex: "-1" }, page.title),
+      page.subject !== undefined && el("p", {}, page.subject),
+    ),
+    el(
+      "div",
+      { class: "facts" },
+      cell("state", state),
+      cell("revision", page.revision ?? "none"),
+      cell("file", session.file),
+      cell("content", content),
+    ),
+  );
+  let asked = 0;
+  const update = (): void => {
+    state.textContent = session.isChanged() ? "draft, changed here" : "draft";
+    asked += 1;
+    const mine = asked;
+    const now = readPage(session.live.text(), session.file).page ?? page;
+    // Without a secure context there is no digest; the page is then shown without one.
+    const made = globalThis.isSecureContext ? contentFingerprint(now) : Promise.resolve("");
+    void made.then((hex) => {
+      if (mine !== asked) return;
+      content.textContent = hex === "" ? "not computed here" : shortFingerprint(hex);
+      repeatOnPaper(page.title, page.revision, content.textContent);
+    });
+  };
+  update();
+  return { element, update };
+}
+
+const marginBoxes = new CSSStyleSheet();
+
+/** Margin boxes carry title, revision and content on every printed page where the browser knows them. */
+function repeatOnPaper(title: string, revision: string | undefined, content: string): void {
+  const quoted = (text: string) =>
+    `"${text.replaceAll("\\", "\\\\").replaceAll('"', '\\"').replaceAll("\n", " ")}"`;
+  const facts = [revision && `revision ${revision}`, `content ${content}`].filter(Boolean).join(" · ");
+  marginBoxes.replaceSync(
+    `@page { @top-left { content: ${quoted(title)} } @bottom-left { content: ${quoted(facts)} } }`,
+  );
+  if (!document.adoptedStyleSheets.includes(marginBoxes)) document.adoptedStyleSheets.push(marginBoxes);
+}

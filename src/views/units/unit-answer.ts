@@ -1,0 +1,222 @@
+// One box for a unit question: what it is in the other units, by what exact rule, and how it was read.
+// Stands on the unit layer alone, so that it opens at once.
+import { isProblem, type Problem, sentence } from "../../problem.ts";
+import { rule, usualAnswers, wouldMean } from "../../units/explain.ts";
+import type { Kind } from "../../units/kind.ts";
+import { type Quantity, quantity } from "../../units/quantity.ts";
+import { type Scan, scan } from "../../units/scan.ts";
+import { unit, unitLabel } from "../../units/unit.ts";
+import { type Child, el, replace } from "../dom.ts";
+import { keepStep, keptStep, recent, remember } from "./recent.ts";
+import { onWrenchStep } from "./wrench-step.ts";
+
+export interface UnitAnswer {
+  readonly element: HTMLElement;
+  readonly focus: () => void;
+  readonly ask: (text: string) => void;
+}
+
+const settled = 1500;
+let made = 0;
+
+export function unitAnswer(onAsk?: (text: string) => void): UnitAnswer {
+  made += 1;
+  const id = `unit-question-${made}`;
+  const field = (own: string) => ({
+    id: own,
+    type: "text",
+    autocomplete: "off",
+    autocapitalize: "off",
+    spellcheck: "false",
+  });
+  const entry = el("input", {
+    ...field(id),
+    class: "question-entry",
+    placeholder: "140 in lb",
+    enterkeyhint: "done",
+    "aria-describedby": `${id}-read`,
+  });
+  const step = el("input", { ...field(`${id}-step`), class: "step-entry" });
+  step.value = keptStep();
+  const outcome = el("div", { class: "outcome", id: `${id}-read`, role: "status", "aria-live": "polite" });
+  const set = el("p", { class: "set-line", role: "status" });
+  const wrench = el(
+    "div",
+    { class: "wrench-step", hidden: true },
+    el("label", { for: `${id}-step` }, "wrench step"),
+    step,
+    set,
+  );
+  const last = el("div", { class: "recent" });
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const showRecent = (): void => {
+    const list = recent();
+    replace(
+      last,
+      list.length > 0 && el("h3", {}, "last asked"),
+      ...list.map((text) =>
+        el("button", { type: "button", class: "suggestion", onclick: () => ask(text) }, text),
+      ),
+    );
+  };
+  const keepQuestion = (): void => {
+    clearTimeout(timer);
+    if (scan(entry.value).quantity) remember(entry.value);
+    showRecent();
+  };
+  const renewStep = (asked: Scan): void => {
+    const wanted = asked.quantity?.kind === "torque" ? asked.quantity : undefined;
+    wrench.hidden = wanted === undefined;
+    if (!wanted) return;
+    const typed = quantity(step.value, "torque");
+    set.textContent = isProblem(typed) ? worded(typed) : onWrenchStep(wanted, typed);
+  };
+  const renew = (): void => {
+    const asked = scan(entry.value);
+    entry.toggleAttribute("aria-invalid", false);
+    if (asked.outcome === "refuse" && entry.value.trim() !== "") entry.setAttribute("aria-invalid", "true");
+    replace(outcome, entry.value.trim() === "" ? hint() : outcomeOf(asked, ask));
+    renewStep(asked);
+    onAsk?.(entry.value);
+    clearTimeout(timer);
+    timer = setTimeout(keepQuestion, settled);
+  };
+  function ask(text: string): void {
+    entry.value = text;
+    renew();
+    entry.focus();
+  }
+  entry.addEventListener("input", renew);
+  entry.addEventListener("change", keepQuestion);
+  step.addEventListener("input", () => {
+    keepStep(step.value);
+    renewStep(scan(entry.value));
+  });
+  replace(outcome, hint());
+  showRecent();
+  const label = el("label", { for: id, class: "question-label" }, "A quantity with its unit");
+  return {
+    element: el("section", { class: "unit-answer" }, label, entry, outcome, wrench, last),
+    focus: () => {
+      entry.focus();
+      entry.select();
+    },
+    ask,
+  };
+}
+
+const hint = (): Child =>
+  el("p", { class: "quiet" }, "For example 140 in lb, 6 kgf.m, 3/8 in, 20 thou, 68 degF.");
+
+const worded = (problem: Problem): string => {
+  const text = sentence(problem);
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
+};
+
+function outcomeOf(asked: Scan, apply: (text: string) => void): Child {
+  if (asked.outcome === "designation")
+    return el("p", {}, `${asked.text.trim()} names a thread or a fit; it is not a quantity.`);
+  const typed = asked.quantity;
+  if (!typed) return refused(asked, apply);
+  return [
+    asked.problem && trouble(asked.problem, apply),
+    answers(typed),
+    el(
+      "dl",
+      { class: "reading-of" },
+      el("dt", {}, "read as"),
+      el("dd", {}, asked.readAs ?? typed.text),
+      el("dt", {}, "rule"),
+      el("dd", {}, rule(typed.unit)),
+    ),
+    ...otherKinds(typed).map(([kind, other]) =>
+      el(
+        "div",
+        { class: "other-kind" },
+        el("h3", {}, `as ${/^[aeiou]/.test(kind) ? "an" : "a"} ${kind}`),
+        answers(other),
+      ),
+    ),
+  ];
+}
+
+/** The number large, one answer a line. */
+function answers(typed: Quantity): HTMLElement {
+  const found = usualAnswers(typed);
+  if (found.length === 0)
+    return el(
+      "p",
+      { class: "quiet" },
+      "A combination without a name of its own: the rule below gives it in SI units.",
+    );
+  return el(
+    "ul",
+    { class: "answers" },
+    ...found.map(({ unit: shown, text }) => {
+      const [number = ""] = text.split(" ");
+      const label = unitLabel(shown);
+      return el(
+        "li",
+        {},
+        el("b", {}, number),
+        label === "°" ? "" : "\u00a0",
+        el("span", { class: "unit" }, label),
+      );
+    }),
+  );
+}
+
+/** 68 degF is a reading and, on its own, a difference; N.m is a torque and, seldom meant, an energy. */
+function otherKinds(typed: Quantity): readonly (readonly [Kind, Quantity])[] {
+  const plain = unit(typed.unit.text);
+  const kinds: readonly Kind[] = isProblem(plain) ? [] : plain.kinds;
+  const also = typed.kind === "temperature" ? ([...kinds, "temperature difference"] as const) : kinds;
+  return [...new Set(also)].flatMap((kind) => {
+    if (kind === typed.kind) return [];
+    const other = quantity(typed.text, kind);
+    return isProblem(other) || usualAnswers(other).length === 0 ? [] : [[kind, other] as const];
+  });
+}
+
+function refused(asked: Scan, apply: (text: string) => void): Child {
+  const meanings = wouldMean(asked.text);
+  if (meanings.length === 0) return asked.problem && trouble(asked.problem, apply);
+  const kinds = [...new Set(meanings.map((meaning) => meaning.kind))];
+  return [
+    el("p", { class: "asks" }, `Which unit? ${asked.text.trim()} alone would mean:`),
+    ...kinds.map((kind) =>
+      el(
+        "div",
+        { class: "meanings" },
+        el("h3", {}, kind),
+        ...meanings
+          .filter((meaning) => meaning.kind === kind)
+          .map(({ unit: shown, text }) =>
+            el(
+              "button",
+              { type: "button", class: "suggestion", onclick: () => apply(`${asked.text.trim()} ${shown}`) },
+              text,
+            ),
+          ),
+      ),
+    ),
+  ];
+}
+
+const trouble = (problem: Problem, apply: (text: string) => void): HTMLElement =>
+  el(
+    "div",
+    { class: "problem" },
+    el("p", {}, worded(problem)),
+    problem.suggestions.length > 0 &&
+      el(
+        "p",
+        { class: "suggestions" },
+        ...problem.suggestions
+          .slice(0, 6)
+          .map((text) =>
+            el("button", { type: "button", class: "suggestion", onclick: () => apply(text) }, text),
+          ),
+      ),
+  );

@@ -1,0 +1,53 @@
+// The browser build: two entries, so that the unit answer stays light. The policy is added on build only,
+// because the development server talks to the page over a socket.
+import { fileURLToPath } from "node:url";
+import { defineConfig, type Plugin } from "vite";
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data:",
+  "connect-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "require-trusted-types-for 'script'",
+  "trusted-types 'none'",
+].join("; ");
+
+const pagePolicy: Plugin = {
+  name: "splitline-page-policy",
+  apply: "build",
+  transformIndexHtml: () => [
+    {
+      tag: "meta",
+      attrs: { "http-equiv": "Content-Security-Policy", content: policy },
+      injectTo: "head-prepend",
+    },
+  ],
+};
+
+/** A machine without a screen has no browser to open, and is not troubled with one. */
+const hasScreen =
+  process.env["CI"] === undefined &&
+  (process.platform === "darwin" ||
+    process.platform === "win32" ||
+    Boolean(process.env["DISPLAY"] ?? process.env["WAYLAND_DISPLAY"]));
+
+export default defineConfig({
+  root: here("."),
+  base: "./",
+  publicDir: false,
+  plugins: [pagePolicy],
+  server: { open: hasScreen, port: 5173, strictPort: false, fs: { allow: [here("../..")] } },
+  build: {
+    target: "es2022",
+    outDir: here("../../dist/views"),
+    emptyOutDir: true,
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    rolldownOptions: { input: { index: here("index.html"), units: here("units.html") } },
+  },
+});

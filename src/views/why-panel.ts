@@ -1,0 +1,172 @@
+// "Why this number?" The chain back to givens and readings, each with its line.
+import { isMethodItem } from "../document/item.ts";
+import type { Cell } from "../engine/cell.ts";
+import { names } from "../formula/tree.ts";
+import { methods } from "../methods/index.ts";
+import type { Solution, WorkedStep } from "../methods/solution.ts";
+import { isProblem } from "../problem.ts";
+import { cite } from "../source.ts";
+import { type Child, el, replace } from "./dom.ts";
+import { figureText, outputText } from "./figure.ts";
+import { chosenUnit, saysOf } from "./items/working.ts";
+import { lineLink } from "./more.ts";
+import { namesRead } from "./names-read.ts";
+import { noAnswerNote } from "./problem-note.ts";
+import type { SheetContext } from "./sheet-context.ts";
+import { stateWord } from "./state-mark.ts";
+import { threeLines } from "./three-lines.ts";
+import { counted } from "./words.ts";
+
+export interface WhyPanel {
+  readonly element: HTMLDialogElement;
+  readonly show: (context: SheetContext, name: string, output?: string) => void;
+  readonly close: () => void;
+}
+
+export function whyPanel(): WhyPanel {
+  const content = el("div", { class: "why-content" });
+  const close = el("button", { type: "button", class: "tool", onclick: () => element.close() }, "Close");
+  const element = el(
+    "dialog",
+    { class: "panel why", "aria-labelledby": "why-title" },
+    el("div", { class: "panel-bar" }, el("h2", { id: "why-title" }, "Why this number"), close),
+    content,
+  );
+  element.addEventListener("click", (event) => {
+    const on = event.target;
+    if (on === element || (on instanceof Element && on.closest("a"))) element.close();
+  });
+  return {
+    element,
+    show: (context, name, output) => {
+      replace(content, chain(context, name, output));
+      element.showModal();
+      content.scrollTop = 0;
+    },
+    close: () => element.close(),
+  };
+}
+
+/** From the number down to what was given; a line that was met before is only pointed at. */
+function chain(context: SheetContext, start: string, output: string | undefined): HTMLElement {
+  const behind = context.live.why(start);
+  const cells = new Map(behind.map((cell) => [cell.name, cell]));
+  const met = new Set<string>();
+  const entry = (name: string, read: string | undefined): HTMLElement | undefined => {
+    const cell = cells.get(name);
+    if (!cell) return undefined;
+    const head = el(
+      "p",
+      { class: "why-head" },
+      lineLink(name, context),
+      el("span", { class: "why-value" }, valueText(cell, read, context)),
+    );
+    if (met.has(name)) return el("li", {}, head, el("p", { class: "quiet" }, "as above"));
+    met.add(name);
+    const inputs = namesRead(cell.item, (used) => cell.uses.includes(used));
+    const children = inputs.flatMap(({ name: used, output: part }) => entry(used, part) ?? []);
+    return el(
+      "li",
+      {},
+      head,
+      ...explanation(cell, read, context),
+      children.length > 0 && el("ol", { class: "why-list" }, ...children),
+    );
+  };
+  const givens = behind.filter((cell) => cell.item.kind === "given" || cell.item.kind === "reading").length;
+  return el(
+    "div",
+    {},
+    el(
+      "p",
+      { class: "quiet" },
+      `It stands on ${counted(givens, "given or reading", "givens and readings")}.`,
+    ),
+    el("ol", { class: "why-list first" }, entry(start, output)),
+  );
+}
+
+function valueText(cell: Cell, output: string | undefined, context: SheetContext): string {
+  const { value } = cell;
+  if (isProblem(value)) return "no answer";
+  switch (value.type) {
+    case "quantity":
+      return figureText(
+        value.si,
+        value.kind,
+        value.kind === undefined ? value.typed.unit : context.unitOf(value.kind),
+      );
+    case "formula":
+      if (value.kind === "yes/no") return value.si === 1 ? "yes" : "no";
+      return figureText(
+        value.si,
+        value.kind,
+        (cell.item.kind === "working" && chosenUnit(cell.item, value)) || context.unitOf(value.kind),
+      );
+    case "check":
+      return value.why;
+    case "text":
+      return value.text;
+    case "table":
+      return counted(value.rows, "row");
+    case "solution": {
+      const all = Object.keys(value.solution.outputs);
+      const name = output ?? (all.length === 1 ? all[0] : undefined);
+      const found = name === undefined ? undefined : value.solution.outputs[name];
+      return found ? outputText(found, context.unitOf) : `${all.length} outputs`;
+    }
+    default:
+      return "";
+  }
+}
+
+function explanation(cell: Cell, output: string | undefined, context: SheetContext): readonly Child[] {
+  const { item, value } = cell;
+  const source = item.source !== undefined && el("p", { class: "quiet" }, item.source);
+  if (isProblem(value)) return [noAnswerNote(cell, value, context), source];
+  switch (value.type) {
+    case "quantity":
+      return [el("p", { class: "quiet" }, `given, typed as ${value.typed.text}`), source];
+    case "text":
+      return [el("p", { class: "quiet" }, "given"), source];
+    case "formula":
+      return [
+        threeLines(value.step, context.unitOf, item.kind === "working" ? chosenUnit(item, value) : undefined),
+        source,
+      ];
+    case "check":
+      return [stateWord(value.state), threeLines(value.step, context.unitOf), source];
+    case "solution":
+      return [
+        methodWords(cell),
+        ...stepsTo(value.solution, output).map((step) => stepLines(step, value.solution, context)),
+        source,
+      ];
+    default:
+      return [source];
+  }
+}
+
+const methodWords = (cell: Cell): Child =>
+  cell.item.kind === "working" &&
+  isMethodItem(cell.item) &&
+  el("p", { class: "quiet" }, methods.get(cell.item.by)?.question ?? cell.item.by);
+
+function stepLines(step: WorkedStep, solved: Solution, context: SheetContext): HTMLElement {
+  return el(
+    "div",
+    { class: "step" },
+    el("p", { class: "step-name" }, step.says ?? saysOf(solved.method, step.name)),
+    threeLines(step, context.unitOf),
+    step.source !== undefined && el("p", { class: "quiet" }, cite(step.source)),
+  );
+}
+
+/** The steps of a method that lead to one output, in the order they ran. */
+function stepsTo(solved: Solution, output: string | undefined): readonly WorkedStep[] {
+  if (output === undefined) return solved.working;
+  const wanted = new Set([output]);
+  for (const step of [...solved.working].reverse())
+    if (wanted.has(step.name)) for (const name of names(step.tree)) wanted.add(name);
+  return solved.working.filter((step) => wanted.has(step.name));
+}
