@@ -9,6 +9,7 @@ import { inUnit } from "../units/in-unit.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import type { OutputValue } from "./field.ts";
+import { foldColumns } from "./fold-columns.ts";
 
 /** Which unit a kind is shown in; a page can set its own. */
 export type UnitChoice = (kind: Kind) => Unit;
@@ -87,12 +88,14 @@ export function workedStep(
   return {
     ...step,
     symbols: () => show(step.tree, bare),
-    numbers: (unitOf = usualUnit) =>
-      show(step.tree, (name) => {
-        const found = leaf(name);
+    numbers: (unitOf = usualUnit) => {
+      const folded = foldColumns(step.tree, leaf);
+      return show(folded.tree, (name) => {
+        const found = folded.leaf(name);
         if (!found || typeof found.si !== "number") return bare(name);
         return numberOf(found.si, found.kind, found.unit, unitOf);
-      }),
+      });
+    },
     result: (unitOf = usualUnit) =>
       step.kind === "yes/no"
         ? step.yes

@@ -228,4 +228,16 @@ export const slingGeometry = source({
   known: "derived",
 });
 export const balance = source({ title: "balance of forces on the hook", known: "derived" });
+export const groupShear = shigley9("eqs. 8-56 to 8-58, pp. 455-458, centroid, direct and moment part");
+export const boltCircle = shigley8("Prob. 8-28, p. 217, 2 M/(R N)");
+export const lineLoad = shigley8("Prob. 8-28, p. 217, moment as a line load on the circle");
+export const shearAreas = shigley9("Example 8-6, pp. 453-455, shear, bearing, edge shear and net tension");
+export const edgePractice = source({
+  title: "edge distance of at least one and a half diameters",
+  known: "practice",
+});
+export const shankSprings = source({
+  title: "friction first, then each shank as a spring once its clearance is run through; statics",
+  known: "derived",
+});
 export { shigley8, shigley9 };
