@@ -37,8 +37,7 @@ export const svg = <K extends keyof SVGElementTagNameMap>(
   tag: K,
   attributes: Attributes = {},
   ...children: readonly Child[]
-): SVGElementTagNameMap[K] =>
-  fill(document.createElementNS(svgSpace, tag) as SVGElementTagNameMap[K], attributes, children);
+): SVGElementTagNameMap[K] => fill(document.createElementNS(svgSpace, tag), attributes, children);
 
 export const mathElement = (
   tag: string,

@@ -25,10 +25,11 @@ function trimmed(text: string): string {
   return short;
 }
 
-/** Groups of three by thin spaces, once the digits are settled. */
+/** Groups of three by thin spaces before the point, once the digits are settled. */
 export function numberText(si: number, kind: Kind | undefined, shown: Unit): string {
   const plain = trimmed(roundDecimal(inUnit(si, shown), { significant: most(kind) }));
-  return forReading(inGroups(plain, "\u2009"));
+  const [whole = "", decimals] = plain.split(".");
+  return forReading(inGroups(whole, "\u2009") + (decimals === undefined ? "" : `.${decimals}`));
 }
 
 const raised: Readonly<Record<string, string>> = {
@@ -52,7 +53,7 @@ export const forReading = (text: string): string =>
     .replace(
       /(\d)e([-+]?)(\d+)/,
       (_, digit: string, sign: string, power: string) =>
-        `${digit}×10${sign === "-" ? "⁻" : ""}${[...power].map((d) => raised[d] ?? d).join("")}`,
+        `${digit}×10${sign === "-" ? "⁻" : ""}${power.replace(/\d/g, (d) => raised[d] ?? d)}`,
     );
 
 export const figureText = (si: number, kind: Kind | undefined, shown: Unit): string =>

@@ -1,5 +1,5 @@
 // Which names, and which outputs of them, the texts of an item read.
-import type { InputText, Item } from "../document/item.ts";
+import type { InputText, Item, RowText } from "../document/item.ts";
 
 export interface NameRead {
   readonly name: string;
@@ -31,6 +31,8 @@ function textsOf(item: Item): readonly string[] {
 
 function inputTexts(input: InputText): readonly string[] {
   if (typeof input === "string") return [input];
-  if (Array.isArray(input)) return (input as readonly InputText[]).flatMap(inputTexts);
-  return Object.values(input as Readonly<Record<string, string>>);
+  if (isList(input)) return input.flatMap(inputTexts);
+  return Object.values(input);
 }
+
+const isList = (input: InputText): input is readonly (string | RowText)[] & InputText => Array.isArray(input);

@@ -1,6 +1,6 @@
 // A problem beside the thing it is about: one sentence with the remedy, and a tap that applies it.
 import type { Cell } from "../engine/cell.ts";
-import { type Problem, problem, root, sentence } from "../problem.ts";
+import { type Problem, problem, sentence } from "../problem.ts";
 import { el } from "./dom.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { capital, labelOf } from "./words.ts";
@@ -8,7 +8,9 @@ import { capital, labelOf } from "./words.ts";
 export const problemSentence = (found: Problem): string => `${capital(sentence(found))}.`;
 
 /** Beside the line it belongs to, the place need not be named again. */
-export const inPlace = (p: Problem): string => problemSentence(problem({ ...p, where: undefined }));
+export function inPlace({ code, what, got, must, why, hint }: Problem): string {
+  return problemSentence(problem({ code, what, got, must, why, hint }));
+}
 
 export function problemNote(
   found: Problem,
@@ -38,18 +40,14 @@ export function noAnswerNote(cell: Cell, found: Problem, context: SheetContext):
   if (guilty === undefined || guilty === cell.name) return problemNote(found, undefined);
   const item = context.itemOf(guilty);
   return el(
-    "div",
-    { class: "problem" },
+    "p",
+    { class: "waiting" },
+    "Waits for ",
     el(
-      "p",
-      {},
-      "Waits for ",
-      el(
-        "a",
-        { href: context.address(guilty) },
-        `line ${context.lineNumber(guilty)}, ${item ? labelOf(item) : guilty}`,
-      ),
-      `. ${problemSentence(root(found))}`,
+      "a",
+      { href: context.address(guilty) },
+      `line ${context.lineNumber(guilty)}, ${item ? labelOf(item) : guilty}`,
     ),
+    ", which has no answer.",
   );
 }

@@ -20,7 +20,7 @@ export function threeLines(step: WorkedStep, unitOf: UnitChoice, chosen?: Unit):
   );
   return el(
     "div",
-    { class: "lines" },
+    { class: step.symbol.length <= 5 ? "lines short-left" : "lines" },
     ...lines.flatMap((shown, i) => line(i === 0 ? symbolOf(step.symbol) : undefined, shown)),
   );
 }

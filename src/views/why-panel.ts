@@ -8,7 +8,7 @@ import { isProblem } from "../problem.ts";
 import { cite } from "../source.ts";
 import { type Child, el, replace } from "./dom.ts";
 import { figureText, outputText } from "./figure.ts";
-import { chosenUnit, saysOf } from "./items/working.ts";
+import { saysOf } from "./items/working.ts";
 import { lineLink } from "./more.ts";
 import { namesRead } from "./names-read.ts";
 import { noAnswerNote } from "./problem-note.ts";
@@ -98,11 +98,7 @@ function valueText(cell: Cell, output: string | undefined, context: SheetContext
       );
     case "formula":
       if (value.kind === "yes/no") return value.si === 1 ? "yes" : "no";
-      return figureText(
-        value.si,
-        value.kind,
-        (cell.item.kind === "working" && chosenUnit(cell.item, value)) || context.unitOf(value.kind),
-      );
+      return figureText(value.si, value.kind, value.unit ?? context.unitOf(value.kind));
     case "check":
       return value.why;
     case "text":
@@ -130,12 +126,9 @@ function explanation(cell: Cell, output: string | undefined, context: SheetConte
     case "text":
       return [el("p", { class: "quiet" }, "given"), source];
     case "formula":
-      return [
-        threeLines(value.step, context.unitOf, item.kind === "working" ? chosenUnit(item, value) : undefined),
-        source,
-      ];
+      return [threeLines(value.step, context.unitOf, value.unit), source];
     case "check":
-      return [stateWord(value.state), threeLines(value.step, context.unitOf), source];
+      return [stateWord(value.state), threeLines(value.step, context.unitOf, value.unit), source];
     case "solution":
       return [
         methodWords(cell),
@@ -166,7 +159,7 @@ function stepLines(step: WorkedStep, solved: Solution, context: SheetContext): H
 function stepsTo(solved: Solution, output: string | undefined): readonly WorkedStep[] {
   if (output === undefined) return solved.working;
   const wanted = new Set([output]);
-  for (const step of [...solved.working].reverse())
+  for (const step of solved.working.toReversed())
     if (wanted.has(step.name)) for (const name of names(step.tree)) wanted.add(name);
   return solved.working.filter((step) => wanted.has(step.name));
 }

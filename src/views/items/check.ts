@@ -2,7 +2,7 @@
 import type { CheckItem } from "../../document/item.ts";
 import type { Cell, CheckValue } from "../../engine/cell.ts";
 import { isProblem } from "../../problem.ts";
-import type { Kind } from "../../units/kind.ts";
+import type { Unit } from "../../units/unit.ts";
 import { answer } from "../answer.ts";
 import { el, replace } from "../dom.ts";
 import { figure, setText } from "../figure.ts";
@@ -15,8 +15,7 @@ import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { capital, labelOf } from "../words.ts";
 
-export function checkView(context: SheetContext, cell: Cell): ItemView {
-  const item = cell.item as CheckItem;
+export function checkView(context: SheetContext, cell: Cell, item: CheckItem): ItemView {
   const { element, body, result } = row(context, cell.name, item);
   const margin = el("div", { class: "margin" });
   const opened = more("working and limits", labelOf(item));
@@ -40,7 +39,7 @@ export function checkView(context: SheetContext, cell: Cell): ItemView {
     replace(result, answer(context, now.name, valueFigure(value, context)), stateWord(value.state));
     opened.fill(
       noteOf(now),
-      part("working", threeLines(value.step, context.unitOf)),
+      part("working", threeLines(value.step, context.unitOf, value.unit)),
       limitPart(item, value, context),
       nameInFormulas(now),
       ...relations(now, context),
@@ -50,15 +49,16 @@ export function checkView(context: SheetContext, cell: Cell): ItemView {
   return { element, update };
 }
 
-const kindOf = (value: CheckValue): Kind => value.kind ?? "ratio";
+const shownUnit = (value: CheckValue, context: SheetContext): Unit =>
+  value.unit ?? context.unitOf(value.kind ?? "ratio");
 
 function valueFigure(value: CheckValue, context: SheetContext): HTMLElement {
   if (value.yes !== undefined) return el("span", { class: "figure" }, el("b", {}, value.yes ? "yes" : "no"));
-  return figure(value.si, value.kind, context.unitOf(kindOf(value)));
+  return figure(value.si, value.kind, shownUnit(value, context));
 }
 
 function limitWords(value: CheckValue, context: SheetContext): string {
-  const text = (si: number) => setText(si, value.kind, context.unitOf(kindOf(value)));
+  const text = (si: number) => setText(si, value.kind, shownUnit(value, context));
   const { atLeast, atMost } = value.limits;
   if (atLeast !== undefined && atMost !== undefined) return `${text(atLeast)} to ${text(atMost)}`;
   return atLeast === undefined ? `at most ${text(atMost ?? Number.NaN)}` : `at least ${text(atLeast)}`;
@@ -70,7 +70,7 @@ function marginParts(value: CheckValue, item: CheckItem, context: SheetContext):
         el(
           "p",
           { class: "waived-note" },
-          `Waived by ${value.waived.by}: ${value.waived.why} The numbers say: ${value.judged}.`,
+          `Waived by ${value.waived.by}: ${value.waived.why.replace(/\.$/, "")}. The numbers say: ${value.judged}.`,
         ),
       ]
     : [];
@@ -83,7 +83,7 @@ function marginParts(value: CheckValue, item: CheckItem, context: SheetContext):
 
 function limitPart(item: CheckItem, value: CheckValue, context: SheetContext): HTMLElement | undefined {
   if (value.yes !== undefined) return undefined;
-  const guard = setText(value.uncertainty, value.kind, context.unitOf(kindOf(value)));
+  const guard = setText(value.uncertainty, value.kind, shownUnit(value, context));
   const rule =
     value.uncertainty > 0
       ? `Guarded: proven only if the value stays inside with its whole uncertainty of ${guard}.`

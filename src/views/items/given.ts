@@ -3,6 +3,7 @@
 import type { GivenItem, SpreadText } from "../../document/item.ts";
 import type { Cell } from "../../engine/cell.ts";
 import { isProblem } from "../../problem.ts";
+import type { Unit } from "../../units/unit.ts";
 import { el, replace } from "../dom.ts";
 import { setText } from "../figure.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
@@ -11,16 +12,15 @@ import { lineId, row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
 
-export function givenView(context: SheetContext, cell: Cell, typed: string): ItemView {
+export function givenView(context: SheetContext, cell: Cell, item: GivenItem): ItemView {
   const { name } = cell;
-  const item = cell.item as GivenItem;
   const id = `${lineId(name)}-entry`;
   const label = el("label", { for: id }, labelOf(item));
   const { element, body, result } = row(context, name, item, { label });
-  const entry = item.choices ? choiceEntry(id, item.choices, typed) : textEntry(id, typed, item.as);
+  const entry = item.choices ? choiceEntry(id, item.choices, item.value) : textEntry(id, item.value, item.as);
   entry.setAttribute("aria-describedby", `${id}-read ${id}-problem`);
   entry.addEventListener("input", () => {
-    fit();
+    shrink();
     context.edit(name, entry.value);
   });
   const reading = el("span", { class: "read", id: `${id}-read` });
@@ -30,10 +30,10 @@ export function givenView(context: SheetContext, cell: Cell, typed: string): Ite
   body.append(trouble, opened.element);
 
   /** The type shrinks a little rather than hiding the end of a long entry. */
-  const fit = () => entry.classList.toggle("long", entry.value.length > 16);
+  const shrink = () => entry.classList.toggle("long", entry.value.length > 16);
   const put = (text: string) => {
     entry.value = text;
-    fit();
+    shrink();
     context.edit(name, text);
     entry.focus();
   };
@@ -46,33 +46,26 @@ export function givenView(context: SheetContext, cell: Cell, typed: string): Ite
     reading.textContent = wrong ? "not read" : readingText(now, item, context);
     if (wrong) replace(trouble, problemNote(value, `${id}-problem`, put));
     else if (value.type === "quantity" && value.confirm && !context.isConfirmed(name, entry.value)) {
-      const keep = el(
-        "button",
-        {
-          type: "button",
-          class: "suggestion",
-          onclick: () => {
-            context.confirm(name, entry.value);
-            update(now);
-            entry.focus();
-          },
-        },
-        "meant as read",
-      );
+      const keep = (): void => {
+        context.confirm(item.name, entry.value);
+        update(now);
+        entry.focus();
+      };
       const note = problemNote(value.confirm, `${id}-problem`, put);
-      note.append(el("p", { class: "suggestions" }, keep));
+      const meant = el("button", { type: "button", class: "suggestion", onclick: keep }, "meant as read");
+      (note.querySelector(".suggestions") ?? note).append(meant);
       replace(trouble, note);
     } else replace(trouble);
     opened.fill(noteOf(now), spreadPart(item), nameInFormulas(now), ...relations(now, context));
   };
-  fit();
+  shrink();
   update(cell);
   return {
     element,
     update,
     setText: (text) => {
       entry.value = text;
-      fit();
+      shrink();
     },
   };
 }
@@ -110,13 +103,13 @@ function readingText(cell: Cell, item: GivenItem, context: SheetContext): string
   const shown = kind === undefined ? value.typed.unit : context.unitOf(kind);
   const spread =
     value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, widthUnit(shown))}`;
-  return `read as ${kind ?? "a number"}, ${setText(value.si, kind, shown)}${spread}`;
+  const few = shown.text === value.typed.unit.text ? 6 : 4; // what was typed keeps its digits
+  return `read as ${kind ?? "a number"}, ${setText(value.si, kind, shown, few)}${spread}`;
 }
 
 /** A half-width is a difference: a temperature scale's zero does not apply to it. */
-function widthUnit<U extends { readonly offset?: unknown }>(shown: U): U {
-  const { offset: _zero, ...rest } = shown;
-  return rest as U;
+function widthUnit({ offset: _zero, ...shown }: Unit): Unit {
+  return shown;
 }
 
 function spreadPart(item: GivenItem): HTMLElement | undefined {

@@ -11,19 +11,20 @@ import { signOffView } from "./sign-off.ts";
 import { workingView } from "./working.ts";
 
 export function itemView(context: SheetContext, cell: Cell): ItemView {
-  switch (cell.item.kind) {
+  const { item } = cell;
+  switch (item.kind) {
     case "note":
       return noteView(context, cell);
     case "given":
-      return givenView(context, cell, cell.item.value);
+      return givenView(context, cell, item);
     case "working":
-      return workingView(context, cell);
+      return workingView(context, cell, item);
     case "check":
-      return checkView(context, cell);
+      return checkView(context, cell, item);
     case "reading":
-      return readingView(context, cell);
+      return readingView(context, cell, item);
     case "picture":
-      return pictureView(context, cell);
+      return pictureView(context, cell, item);
     case "caution":
       return cautionView(context, cell);
     case "sign-off":

@@ -11,13 +11,12 @@ import type { ItemView, SheetContext } from "../sheet-context.ts";
 
 const narrowest = 260;
 
-export function pictureView(context: SheetContext, cell: Cell): ItemView {
-  const item = cell.item as PictureItem;
+export function pictureView(context: SheetContext, cell: Cell, item: PictureItem): ItemView {
   const { element, body } = row(context, cell.name, item, {
     wide: true,
     reference: item.source ?? "drawn from this page",
   });
-  const figure = el("figure", { class: "picture" });
+  const figure = el("figure", { class: "drawn" });
   body.append(figure);
   let drawing: Drawing | Problem | undefined;
   let drawnWidth = 0;

@@ -10,8 +10,7 @@ import { row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { counted, labelOf } from "../words.ts";
 
-export function readingView(context: SheetContext, cell: Cell): ItemView {
-  const item = cell.item as ReadingItem;
+export function readingView(context: SheetContext, cell: Cell, item: ReadingItem): ItemView {
   const { element, body } = row(context, cell.name, item, { wide: true });
   const content = el("div");
   const opened = more("more", labelOf(item));

@@ -6,7 +6,6 @@ import { methods } from "../../methods/index.ts";
 import type { Solution } from "../../methods/solution.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { cite } from "../../source.ts";
-import { type Unit, unit } from "../../units/unit.ts";
 import { answer } from "../answer.ts";
 import { type Child, el, replace } from "../dom.ts";
 import { figure, outputFigure, outputText } from "../figure.ts";
@@ -21,8 +20,7 @@ import { labelOf } from "../words.ts";
 /** Enough outputs at the line's right for a reader; the others stand behind "more". */
 const mostShown = 4;
 
-export function workingView(context: SheetContext, cell: Cell): ItemView {
-  const item = cell.item as WorkingItem;
+export function workingView(context: SheetContext, cell: Cell, item: WorkingItem): ItemView {
   const { element, head, body, result } = row(context, cell.name, item);
   if (isMethodItem(item)) head.append(el("span", { class: "method" }, item.by.replaceAll("-", " ")));
   const lines = el("div", { class: "working-lines" });
@@ -41,12 +39,11 @@ export function workingView(context: SheetContext, cell: Cell): ItemView {
   };
 
   function formula(now: Cell, value: FormulaValue): void {
-    const chosen = chosenUnit(item, value);
-    replace(lines, threeLines(value.step, context.unitOf, chosen));
+    replace(lines, threeLines(value.step, context.unitOf, value.unit));
     const shown =
       value.kind === "yes/no"
         ? el("span", { class: "figure" }, el("b", {}, value.si === 1 ? "yes" : "no"))
-        : figure(value.si, value.kind, chosen ?? context.unitOf(value.kind));
+        : figure(value.si, value.kind, value.unit ?? context.unitOf(value.kind));
     replace(result, answer(context, now.name, shown));
     opened.fill(noteOf(now), nameInFormulas(now), ...relations(now, context));
   }
@@ -79,12 +76,6 @@ export function workingView(context: SheetContext, cell: Cell): ItemView {
 
   update(cell);
   return { element, update };
-}
-
-export function chosenUnit(item: WorkingItem, value: FormulaValue): Unit | undefined {
-  if (!("unit" in item) || item.unit === undefined || value.kind === "yes/no") return undefined;
-  const found = unit(item.unit, value.kind);
-  return isProblem(found) ? undefined : found;
 }
 
 /** What the page reads from it; else the first outputs. */

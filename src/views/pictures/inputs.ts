@@ -32,8 +32,14 @@ export function numbersOf<Name extends string, Maybe extends string>(
       return noAnswer(picture, name, problem({ code: "not-finite", what: name, got: "no finite number" }));
     found[name] = input.si;
   }
-  return found as Numbers<Name, Maybe>;
+  if (!isComplete(found, needed)) throw new Error(`${picture}: an input was passed over`);
+  return found;
 }
+
+const isComplete = <Name extends string, Maybe extends string>(
+  found: object,
+  needed: Readonly<Record<Name, Kind>>,
+): found is Numbers<Name, Maybe> => Object.keys(needed).every((name) => name in found);
 
 export const siValue = (kind: Kind, si: number): SiValue => ({ si, kind, dimension: kinds[kind].dimension });
 

@@ -84,9 +84,10 @@ function read(inputs: PictureInputs): Window | Problem {
   const numbers = numbersOf("preload-window", inputs, needed, { ...optional, torque: "torque" });
   if (isProblem(numbers)) return numbers;
   const kinds = { ...needed, ...optional };
+  const given: Readonly<Record<string, number | undefined>> = numbers;
   const at = (scatter: number): At | Problem => {
     const values = Object.entries(kinds).flatMap(([name, kind]) => {
-      const si = name === "scatter" ? scatter : numbers[name as keyof typeof kinds];
+      const si = name === "scatter" ? scatter : given[name];
       return si === undefined ? [] : [[name, siValue(kind, si)] as const];
     });
     const solved = solve("preload-window", Object.fromEntries(values));
@@ -246,7 +247,13 @@ function marked(
       ? []
       : [
           svg("path", { class: "accent-point", d: `M${at - 6} ${y(torque)} l6 -6 l6 6 l-6 6z` }),
-          text(words(torque), at - 10, y(torque) + 4, "end", "accent-text"),
+          text(
+            words(torque),
+            narrow ? at + 10 : at - 10,
+            y(torque) + 4,
+            narrow ? "start" : "end",
+            "accent-text",
+          ),
         ]),
   ];
 }
@@ -259,7 +266,7 @@ function regionWords(
   const [begin, end] = [closed[0], closed.at(-1)];
   if (!end || !begin) return [];
   const words: SVGElement[] = [];
-  if (narrow) words.push(text("no torque passes", right - 4, y(end.floor) - 8, "end", "region-text"));
+  if (narrow) words.push(text("no torque passes", right - 4, y(end.ceiling) + 18, "end", "region-text"));
   else
     words.push(
       text(

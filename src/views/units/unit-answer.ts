@@ -1,6 +1,7 @@
 // One box for a unit question: what it is in the other units, by what exact rule, and how it was read.
 // Stands on the unit layer alone, so that it opens at once.
 import { isProblem, type Problem, sentence } from "../../problem.ts";
+import { inGroups } from "../../units/decimal.ts";
 import { rule, usualAnswers, wouldMean } from "../../units/explain.ts";
 import type { Kind } from "../../units/kind.ts";
 import { type Quantity, quantity } from "../../units/quantity.ts";
@@ -159,7 +160,7 @@ function answers(typed: Quantity): HTMLElement {
       return el(
         "li",
         {},
-        el("b", {}, number),
+        el("b", {}, inGroups(number, "\u2009")),
         label === "°" ? "" : "\u00a0",
         el("span", { class: "unit" }, label),
       );
@@ -167,13 +168,13 @@ function answers(typed: Quantity): HTMLElement {
   );
 }
 
-/** 68 degF is a reading and, on its own, a difference; N.m is a torque and, seldom meant, an energy. */
+/** 68 degF is a reading and, on its own, a difference; MPa is a stress and a pressure. */
 function otherKinds(typed: Quantity): readonly (readonly [Kind, Quantity])[] {
   const plain = unit(typed.unit.text);
   const kinds: readonly Kind[] = isProblem(plain) ? [] : plain.kinds;
   const also = typed.kind === "temperature" ? ([...kinds, "temperature difference"] as const) : kinds;
   return [...new Set(also)].flatMap((kind) => {
-    if (kind === typed.kind) return [];
+    if (kind === typed.kind || kind === "energy") return []; // a torque is hardly ever meant as energy
     const other = quantity(typed.text, kind);
     return isProblem(other) || usualAnswers(other).length === 0 ? [] : [[kind, other] as const];
   });
