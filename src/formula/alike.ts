@@ -1,17 +1,10 @@
 // What may be added, subtracted and compared. The words of a refusal name both sides.
 
 import type { Problem } from "../problem.ts";
-import { dimensionless, dimensionWords, sameDimension } from "../units/dimension.ts";
+import { sameDimension } from "../units/dimension.ts";
 import { kindsAgree } from "../units/kind.ts";
-import type { Typed } from "./check.ts";
 import { refusal } from "./refusal.ts";
-
-/** "force", "torque", "length^2/time", "plain number". */
-export function wordsFor(t: Typed): string {
-  if (t.truth) return "the outcome of a comparison";
-  if (t.kind) return t.kind === "temperature" ? "temperature reading" : t.kind;
-  return sameDimension(t.dimension, dimensionless) ? "plain number" : dimensionWords(t.dimension);
-}
+import { type Typed, wordsFor } from "./typed.ts";
 
 /** Two sides of one kind, for a comparison, a choice, min and max. The result has the kind that is known. */
 export function alike(left: Typed, right: Typed, sign: string, at: number): Typed | Problem {

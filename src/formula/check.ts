@@ -2,42 +2,25 @@
 
 import { isProblem, type Problem } from "../problem.ts";
 import {
-  type Dimension,
   dimensionless,
   divideDimensions,
   multiplyDimensions,
   powerDimension,
   sameDimension,
 } from "../units/dimension.ts";
-import type { Kind } from "../units/kind.ts";
 import type { Quantity } from "../units/quantity.ts";
 import { toNumber } from "../units/rational.ts";
-import { alike, difference, sum, wordsFor } from "./alike.ts";
+import { alike, difference, sum } from "./alike.ts";
+import { columnCall, scalarCall } from "./call-types.ts";
 import { constantRatio } from "./constant.ts";
 import { isColumnFunction } from "./functions.ts";
 import { refusal } from "./refusal.ts";
 import { type BinaryNode, type CallNode, fullName, type Tree } from "./tree.ts";
+import { factor, plainNumber, type Typed, wordsFor } from "./typed.ts";
 
-export interface Typed {
-  readonly dimension: Dimension;
-  readonly kind?: Kind | undefined;
-  /** One value per row. */
-  readonly column?: boolean;
-  /** The outcome of a comparison. */
-  readonly truth?: boolean;
-  /** A literal 0 fits any dimension. */
-  readonly anyDimension?: boolean;
-  /** A typed number or the result of a function such as sin: it scales and leaves the kind of what it scales. */
-  readonly factor?: boolean;
-}
+export type { Typed } from "./typed.ts";
 
 type TypeOf = (fullName: string) => Typed | Problem;
-
-/** Those that give an angle. */
-const angleFunctions: ReadonlySet<string> = new Set(["asin", "acos", "atan"]);
-
-const plainNumber: Typed = { dimension: dimensionless };
-const factor: Typed = { ...plainNumber, factor: true };
 
 export function check(tree: Tree, typeOf: TypeOf): Typed | Problem {
   return visit(tree, typeOf, false);
@@ -206,55 +189,8 @@ function call(tree: CallNode, typeOf: TypeOf, rows: boolean): Typed | Problem {
   return isProblem(result) ? result : { ...result, ...rowFlag(...args) };
 }
 
-function scalarCall(tree: CallNode, args: readonly Typed[]): Typed | Problem {
-  const [first = plainNumber, ...rest] = args;
-  switch (tree.name) {
-    case "min":
-    case "max":
-      return rest.reduce<Typed | Problem>(
-        (all, next) => (isProblem(all) ? all : alike(all, next, "and", tree.at)),
-        first,
-      );
-    case "abs":
-      return first;
-    case "sqrt":
-      return { dimension: powerDimension(first.dimension, 0.5) };
-    default:
-      if (!sameDimension(first.dimension, dimensionless)) return notPlain(tree, first);
-      return angleFunctions.has(tree.name) ? { ...plainNumber, kind: "angle" } : factor;
-  }
-}
-
-function notPlain(tree: CallNode, got: Typed): Problem {
-  const angle = tree.name === "sin" || tree.name === "cos" || tree.name === "tan";
-  return refusal("formula-dimension", tree.args[0]?.at ?? tree.at, {
-    got: `${tree.name} of ${wordsFor(got)}`,
-    must: angle ? "be of an angle or a ratio" : "be of a number without dimension",
-    ...(tree.name === "round" ? { hint: 'to round to a step, write round(x / "0.1 mm") * "0.1 mm"' } : {}),
-  });
-}
-
 function overColumn(tree: CallNode, typeOf: TypeOf): Typed | Problem {
   const [arg] = tree.args;
   const typed = arg ? operand(arg, typeOf, true) : plainNumber;
-  if (isProblem(typed)) return typed;
-  if (!typed.column) {
-    return refusal("formula-needs-column", arg?.at ?? tree.at, {
-      got: `${tree.name} of one number`,
-      must: "be of a column",
-      ...(tree.name === "smallest" ? { hint: "of single numbers take min" } : {}),
-      ...(tree.name === "largest" ? { hint: "of single numbers take max" } : {}),
-    });
-  }
-  const reading = typed.kind === "temperature";
-  if (tree.name === "count") return { dimension: dimensionless, kind: "count" };
-  if (tree.name === "sum" && reading) {
-    return refusal("formula-temperature", tree.at, {
-      got: "the sum of temperature readings",
-      must: "be of differences",
-      hint: "take mean",
-    });
-  }
-  const kind = tree.name === "deviation" && reading ? "temperature difference" : typed.kind;
-  return { dimension: typed.dimension, kind };
+  return isProblem(typed) ? typed : columnCall(tree, typed);
 }
