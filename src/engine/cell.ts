@@ -29,7 +29,7 @@ export interface FormulaValue {
   readonly dimension: Dimension;
   readonly si: number;
   /** The unit the page asks for at this working. */
-  readonly unit?: Unit;
+  readonly unit: Unit | undefined;
   readonly step: WorkedStep;
 }
 

@@ -1,48 +1,54 @@
 // Works out one formula text over the cells of a page: dimensions first, then the number.
-import { check } from "../formula/check.ts";
+import { check, type Typed } from "../formula/check.ts";
 import { parse } from "../formula/parse.ts";
-import type { Tree } from "../formula/tree.ts";
+import { names, type Tree } from "../formula/tree.ts";
 import { evaluator } from "../formula/value.ts";
-import { workedStep } from "../methods/solution.ts";
+import { type WorkedStep, workedStep } from "../methods/solution.ts";
 import { isProblem, type Problem } from "../problem.ts";
 import { kindsOf } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
+import type { Unit } from "../units/unit.ts";
 import type { FormulaValue } from "./cell.ts";
-import { type Results, resolve } from "./scope.ts";
+import { type Named, type Results, resolve, unknownName } from "./scope.ts";
 
-const trees = new Map<string, Tree | Problem>();
-
-/** Parsing is the dear part of a formula; the same text is parsed once. */
-export function parsed(text: string): Tree | Problem {
-  const known = trees.get(text);
-  if (known) return known;
-  if (trees.size > 5000) trees.clear();
-  const made = parse(text);
-  trees.set(text, made);
-  return made;
+/** A formula made ready once: parsing is the dear part, and types rarely change from wave to wave. */
+interface Ready {
+  readonly tree: Tree;
+  readonly places: ReadonlyMap<string, number>;
+  readonly evaluate: ReturnType<typeof evaluator>;
+  /** Types of the names at the last check, and what came of it. */
+  checked?: { readonly types: readonly Typed[]; readonly typed: Typed | Problem };
 }
 
-const evaluators = new WeakMap<Tree, ReturnType<typeof evaluator>>();
-
-function evaluatorOf(tree: Tree): ReturnType<typeof evaluator> {
-  const known = evaluators.get(tree);
-  if (known) return known;
-  const made = evaluator(tree);
-  evaluators.set(tree, made);
-  return made;
-}
+const texts = new Map<string, Ready | Problem>();
+const mostTexts = 5000;
 
 /** A text that begins like a number is tried as a quantity; otherwise it is a formula. */
 export const looksLikeQuantity = (text: string): boolean => /^\s*[-+−]?[.\d]/.test(text);
 
+function treeOf(text: string): Tree | Problem {
+  if (!looksLikeQuantity(text)) return parse(text);
+  const read = quantity(text);
+  if (!isProblem(read)) return { type: "quantity", quantity: read, at: 1 };
+  const tree = parse(text);
+  return isProblem(tree) ? read : tree;
+}
+
+function ready(text: string): Ready | Problem {
+  const known = texts.get(text);
+  if (known) return known;
+  if (texts.size >= mostTexts) texts.clear();
+  const tree = treeOf(text);
+  const made = isProblem(tree)
+    ? tree
+    : { tree, places: new Map(names(tree).map((name, i) => [name, i])), evaluate: evaluator(tree) };
+  texts.set(text, made);
+  return made;
+}
+
 export function formulaTree(text: string): Tree | Problem {
-  if (looksLikeQuantity(text)) {
-    const read = quantity(text);
-    if (!isProblem(read)) return { type: "quantity", quantity: read, at: 1 };
-    const tree = parsed(text);
-    return isProblem(tree) ? read : tree;
-  }
-  return parsed(text);
+  const found = ready(text);
+  return isProblem(found) ? found : found.tree;
 }
 
 export function workOut(
@@ -50,36 +56,64 @@ export function workOut(
   says: string | undefined,
   text: string,
   results: Results,
+  unit?: Unit,
 ): FormulaValue | Problem {
-  const tree = formulaTree(text);
-  if (isProblem(tree)) return tree;
-  const typed = check(tree, (used) => {
-    const named = resolve(results, used);
-    return isProblem(named) ? named : named.typed;
-  });
+  const formula = ready(text);
+  if (isProblem(formula)) return formula;
+  const named: Named[] = [];
+  for (const used of formula.places.keys()) {
+    const found = resolve(results, used);
+    if (isProblem(found)) return found;
+    named.push(found);
+  }
+  const typed = typeOf(formula, named);
   if (isProblem(typed)) return typed;
-  const value = evaluatorOf(tree)((used) => {
-    const named = resolve(results, used);
-    return isProblem(named) ? named : named.value;
-  });
+  const at = (used: string) => named[formula.places.get(used) ?? -1];
+  const value = formula.evaluate((used) => at(used)?.value ?? unknownName(used, []));
   if (isProblem(value)) return value;
   const kind = typed.truth ? "yes/no" : (typed.kind ?? kindsOf(typed.dimension)[0] ?? "ratio");
   const si = typeof value === "number" ? value : value === true ? 1 : 0;
-  const step = workedStep(
-    {
-      name,
-      symbol: name,
-      says,
-      tree,
-      kind,
-      si,
-      source: undefined,
-      ...(typeof value === "boolean" && { yes: value }),
+  let step: WorkedStep | undefined; // most steps are never looked at
+  return {
+    type: "formula",
+    kind,
+    dimension: typed.dimension,
+    si,
+    unit,
+    get step() {
+      step ??= workedStep(
+        {
+          name,
+          symbol: name,
+          says,
+          tree: formula.tree,
+          kind,
+          si,
+          source: undefined,
+          yes: value === true,
+          unit,
+        },
+        (used) => at(used)?.leaf,
+      );
+      return step;
     },
-    (used) => {
-      const named = resolve(results, used);
-      return isProblem(named) ? undefined : named.leaf;
-    },
+  };
+}
+
+const sameType = (a: Typed, b: Typed | undefined): boolean =>
+  b !== undefined &&
+  a.dimension === b.dimension &&
+  a.kind === b.kind &&
+  a.column === b.column &&
+  a.truth === b.truth;
+
+function typeOf(formula: Ready, named: readonly Named[]): Typed | Problem {
+  const last = formula.checked;
+  if (last && named.every((found, i) => sameType(found.typed, last.types[i]))) return last.typed;
+  const typed = check(
+    formula.tree,
+    (used) => named[formula.places.get(used) ?? -1]?.typed ?? unknownName(used, []),
   );
-  return { type: "formula", kind, dimension: typed.dimension, si, step };
+  formula.checked = { types: named.map((found) => found.typed), typed };
+  return typed;
 }

@@ -120,9 +120,11 @@ export function livePage(page: Page, startText: string): LivePage {
       )
         return last;
       lastInputs = values;
-      const inputs = new Map(
-        names.flatMap((used, i) => (values[i] === undefined ? [] : [[used, values[i]] as const])),
-      );
+      const inputs = new Map<string, Result>();
+      for (const [i, used] of names.entries()) {
+        const value = values[i];
+        if (value !== undefined) inputs.set(used, value);
+      }
       const next = work(item, name, inputs);
       if (last === undefined || !alike(last, next)) last = next;
       return last;

@@ -3,7 +3,6 @@ import type { FormulaItem, MethodItem } from "../document/item.ts";
 import type { InputValue } from "../methods/field.ts";
 import { methodNamed } from "../methods/index.ts";
 import { isProblem, type Problem } from "../problem.ts";
-import { formatIn } from "../units/format.ts";
 import { unit } from "../units/unit.ts";
 import type { CellValue } from "./cell.ts";
 import { workOut } from "./formula.ts";
@@ -11,15 +10,13 @@ import { inputValue } from "./inputs.ts";
 import type { Results } from "./scope.ts";
 
 export function formulaWorking(item: FormulaItem, results: Results): CellValue | Problem {
-  const worked = workOut(item.name, item.says, item.formula, results);
-  if (isProblem(worked) || item.unit === undefined || worked.kind === "yes/no") return worked;
-  const shown = unit(item.unit, worked.kind);
+  if (item.unit === undefined) return workOut(item.name, item.says, item.formula, results);
+  const shown = unit(item.unit);
   if (isProblem(shown)) return shown;
-  return {
-    ...worked,
-    unit: shown,
-    step: { ...worked.step, result: () => formatIn(worked.si, shown, { label: true }) },
-  };
+  const worked = workOut(item.name, item.says, item.formula, results, shown);
+  if (isProblem(worked) || worked.kind === "yes/no") return worked;
+  const fits = unit(item.unit, worked.kind); // says both kinds where they differ
+  return isProblem(fits) ? fits : worked;
 }
 
 export function methodWorking(item: MethodItem, results: Results): CellValue | Problem {

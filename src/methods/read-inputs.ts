@@ -95,7 +95,7 @@ function readText(id: string, field: TextField, value: InputValue): string | Pro
 }
 
 const isSiValue = (value: unknown): value is SiValue =>
-  typeof value === "object" && value !== null && "si" in value;
+  typeof value === "object" && value !== null && "si" in value && "dimension" in value;
 
 function readQuantity(
   id: string,

@@ -81,6 +81,8 @@ const numberOf = (si: number, kind: Kind, typed: Unit | undefined, unitOf: UnitC
 export function workedStep(
   step: Pick<WorkedStep, "name" | "symbol" | "says" | "tree" | "kind" | "si" | "source"> & {
     readonly yes?: boolean;
+    /** The unit the result is asked for in. */
+    readonly unit?: Unit | undefined;
   },
   leaf: (name: string) => Leaf | undefined,
 ): WorkedStep {
@@ -101,6 +103,6 @@ export function workedStep(
         ? step.yes
           ? "yes"
           : "no"
-        : formatIn(step.si, unitOf(step.kind), { label: true }),
+        : formatIn(step.si, step.unit ?? unitOf(step.kind), { label: true }),
   };
 }

@@ -1,4 +1,5 @@
 // Does a bolt carry tension and shear together?
+import { textOf } from "../inside.ts";
 import { method } from "../method.ts";
 import { interactionEurocode, interactionNasa, interactionNsts } from "../sources.ts";
 
@@ -29,9 +30,11 @@ export const tensionShearInteraction = method({
     says: "NASA-STD-5020 has one pair of exponents for a body and one for threads in the shear plane",
     source: interactionNasa,
     gives: { formUsed: { kind: "text", says: "form that ran" } },
-    run: ({ standard, shearPlane }) => ({
-      formUsed: standard === "NASA-STD-5020" ? `NASA-STD-5020 ${String(shearPlane)}` : String(standard),
-    }),
+    run: (inputs) => {
+      const standard = textOf(inputs, "standard") ?? "";
+      const plane = textOf(inputs, "shearPlane") ?? "";
+      return { formUsed: standard === "NASA-STD-5020" ? `${standard} ${plane}` : standard };
+    },
   },
   variants: {
     by: "formUsed",
