@@ -16,8 +16,8 @@ const quantityNames = (inputs: Readonly<Record<string, InputField>>) =>
 const foreignUnit = (kind: Kind): string => (kinds[kind].dimension.mass === 1 && kind === "force" ? "mm" : "kN");
 
 for (const [id, method] of methods)
-  describe(id, () => {
-    const good = goodInputs[id] ?? {}; // load.test.ts fails for a method without an entry
+  describe.skipIf(!goodInputs[id])(id, () => {
+    const good = goodInputs[id] ?? {}; // a method without an entry fails in load.test.ts
     const solve = (change: Readonly<Record<string, unknown>>) =>
       method.solveNamed({ ...good, ...change } as Readonly<Record<string, InputValue | undefined>>);
 

@@ -1,0 +1,142 @@
+// The figures of the demo page, as they were worked out by hand and in a separate script.
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, test } from "vitest";
+import type { LivePage } from "../../src/engine/live-page.ts";
+import { isProblem } from "../../src/problem.ts";
+import { cellAt, checkAt, open, siAt, stateAt } from "./helpers.ts";
+
+let page: LivePage;
+beforeAll(async () => {
+  page = open(readFileSync(new URL("../../notebooks/pump-2-old-card.yaml", import.meta.url), "utf8"));
+  await page.settle();
+});
+
+const kN = 1e3;
+const MPa = 1e6;
+const percent = 0.01;
+const stiffness = 1e6; // kN/mm in N/m
+
+/** Rounded to the digits of the figure, the value is the figure. */
+const figure = (name: string, printed: string, unit = 1) => {
+  const decimals = printed.split(".")[1]?.length ?? 0;
+  expect(Math.abs(siAt(page, name) / unit - Number(printed)), `${name} is ${siAt(page, name) / unit}`).toBeLessThanOrEqual(
+    0.5 * 10 ** -decimals + 1e-9,
+  );
+};
+
+/** SI number of a step between. */
+function step(cell: string, name: string): number {
+  const { value } = cellAt(page, cell);
+  if (isProblem(value) || value.type !== "solution") throw new Error(`no solution at ${cell}`);
+  return value.solution.working.find((worked) => worked.name === name)?.si ?? Number.NaN;
+}
+
+describe("bolt", () => {
+  test("stress area 352.5 mm², proof load of that area 211.5 kN", () => {
+    figure("bolt.stressArea", "352.5", 1e-6);
+    expect(siAt(page, "strength.proofStress")).toBeCloseTo(600 * MPa, 3);
+    expect((siAt(page, "bolt.stressArea") * siAt(page, "strength.proofStress")) / kN).toBeCloseTo(211.5, 1);
+  });
+});
+
+describe("old card", () => {
+  test("520 lbf.ft is 705.0 N.m", () => figure("cardTorque", "705.0"));
+  test("dry: 146.9 kN, 69 % of proof", () => {
+    figure("dryPreload.preload", "146.9", kN);
+    figure("dryShare", "69", percent);
+  });
+  test("with paste: 209.8 kN, 99 % of proof, 1.24 at the top of scatter", () => {
+    figure("pastePreload.preload", "209.8", kN);
+    figure("pasteShare", "99", percent);
+    expect(checkAt(page, "oldCardTop").si).toBeCloseTo(1.24, 2);
+    expect(stateAt(page, "oldCardTop")).toBe("fails");
+  });
+});
+
+describe("trial", () => {
+  test("mean 142.4 kN, deviation 5.98 kN, nut factor 0.1405, scatter 19.1 %", () => {
+    figure("trialPreload", "142.4", kN);
+    figure("trialDeviation", "5.98", kN);
+    figure("nutFactor", "0.1405");
+    figure("trialScatter", "19.1", percent);
+    expect(stateAt(page, "scatterCovered")).toBe("proven");
+  });
+});
+
+describe("stiffness and temperature", () => {
+  test("896 and 3329.4 kN/mm share the load at 0.212", () => {
+    figure("boltSpring.stiffness", "896", stiffness);
+    figure("clampSpring.stiffness", "3329.4", stiffness);
+    figure("share.loadFactor", "0.212");
+  });
+  test("warm-up +24.4, steady +5.3, trip −23.8 kN", () => {
+    figure("warmUp.change", "24.4", kN);
+    figure("steady.change", "5.3", kN);
+    figure("trip.change", "-23.8", kN);
+  });
+});
+
+describe("windows", () => {
+  test.each([
+    ["windowAt35", "584", "467", "fails", "opensAt35"],
+    ["windowAt25", "506", "505", "fails", "opensAt25"],
+    ["windowNow", "475", "526", "proven", "opensNow"],
+  ])("%s runs from %s to %s N.m and its check is %s", (window, floor, ceiling, state, check) => {
+    figure(`${window}.floorTorque`, floor);
+    figure(`${window}.ceilingTorque`, ceiling);
+    expect(stateAt(page, check)).toBe(state);
+  });
+});
+
+describe("margins at 500 N.m", () => {
+  test("148.3 kN, between 118.6 and 178.0, 84 % of proof at the top", () => {
+    figure("tension.preload", "148.3", kN);
+    figure("bounds.minimum", "118.6", kN);
+    figure("bounds.maximum", "178.0", kN);
+    figure("topShare", "84", percent);
+  });
+  test("warm-up top 202.4 kN, 96 % of proof; 106.8 kN left at least", () => {
+    figure("warmTop", "202.4", kN);
+    expect(checkAt(page, "topInWarmUp").si).toBeCloseTo(0.957, 3);
+    expect(stateAt(page, "topInWarmUp")).toBe("proven");
+    figure("leastPreload", "106.8", kN);
+  });
+  test("separation 1.26 at the test, 1.64 at work, 1.28 in a trip", () => {
+    figure("atTest.ratio", "1.26");
+    figure("atWork.ratio", "1.64");
+    figure("inTrip.ratio", "1.28");
+    for (const check of ["shutAtTest", "shutAtWork", "shutInTrip"]) expect(stateAt(page, check)).toBe("proven");
+  });
+  test("489 MPa while the wrench turns, 74 % of yield", () => {
+    figure("assembly.equivalentStress", "489", MPa);
+    figure("assembly.utilisation", "74", percent);
+    expect(stateAt(page, "belowYield")).toBe("proven");
+  });
+  test("faces: 801 MPa bare fails, 281 MPa with the washer is proven", () => {
+    figure("bareFace.pressure", "801", MPa);
+    figure("washerFace.pressure", "281", MPa);
+    expect([stateAt(page, "bareFaceHolds"), stateAt(page, "washerFaceHolds")]).toEqual(["fails", "proven"]);
+  });
+  test("bedding in loses 8.8 kN, 6.0 %", () => {
+    figure("bedding.loss", "8.8", kN);
+    expect(checkAt(page, "beddingCovered").si / percent).toBeCloseTo(6.0, 1);
+  });
+  test("friction holds 129 against 150 kN and fails; shanks shear at 25 MPa", () => {
+    figure("frictionHold", "129", kN);
+    expect(stateAt(page, "frictionHolds")).toBe("fails");
+    figure("shankShear", "25", MPa);
+  });
+  test("the bore edge needs 2.50 and has 1.64: fails", () => {
+    figure("edgeNeed", "2.50");
+    expect(checkAt(page, "edgeShut").si).toBeCloseTo(1.64, 2);
+    expect(stateAt(page, "edgeShut")).toBe("fails");
+  });
+  test("set 526 N.m at position 5, 457.7 N.m through the adapter", () => {
+    figure("toSet.setTorque", "526");
+    figure("withAdapter.setting", "457.7");
+  });
+});
+
+test("the separation margin inputs are those of the page", () => {
+  expect(step("inTrip", "separationLoad")).toBeCloseTo(siAt(page, "leastPreload") + siAt(page, "trip.change"), 6);
+});

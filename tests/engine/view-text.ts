@@ -1,0 +1,37 @@
+// A page as plain lines: name, state, reason, and each result at the digits it is shown with.
+import type { Cell } from "../../src/engine/cell.ts";
+import type { LivePage } from "../../src/engine/live-page.ts";
+import { isProblem, sentence } from "../../src/problem.ts";
+
+export function viewText(page: LivePage): string {
+  return `${page.cells().flatMap((cell) => linesOf(cell, page)).join("\n")}\n`;
+}
+
+function linesOf({ name, value, guilty }: Cell, page: LivePage): string[] {
+  if (isProblem(value)) return [`${name}: no answer (${guilty}) ${sentence(value)}`];
+  switch (value.type) {
+    case "quantity":
+      return [`${name}: ${value.typed.text}${value.readAs ? ` (read as ${value.readAs})` : ""}`];
+    case "text":
+      return [`${name}: ${value.text}`];
+    case "formula":
+      return [`${name}: ${value.step.result(page.unitOf)}`];
+    case "check":
+      return [`${name}: ${value.state}, ${value.why}`];
+    case "solution": {
+      const { working, warnings, notes } = value.solution;
+      return [
+        `${name}:`,
+        ...working.map((step) => `  ${step.name}: ${step.result(page.unitOf)}`),
+        ...warnings.map((warning) => `  warning: ${sentence(warning)}`),
+        ...notes.map((note) => `  note: ${note}`),
+      ];
+    }
+    case "table":
+      return [`${name}: ${value.rows} rows, ${value.missing} missing`];
+    case "picture":
+      return [`${name}: picture ${value.picture} of ${Object.keys(value.inputs).join(", ")}`];
+    case "prose":
+      return [];
+  }
+}
