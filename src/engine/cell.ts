@@ -1,13 +1,22 @@
 // What a page shows at one item: its value, or why there is none. No DOM, no clock, no file.
 import type { Item } from "../document/item.ts";
+import type { Typed } from "../formula/check.ts";
+import type { Value } from "../formula/value.ts";
 import type { OutputValue } from "../methods/field.ts";
-import type { Solution, WorkedStep } from "../methods/solution.ts";
+import type { Leaf, Solution, WorkedStep } from "../methods/solution.ts";
 import type { Problem } from "../problem.ts";
 import type { Dimension } from "../units/dimension.ts";
 import type { Kind } from "../units/kind.ts";
 import type { Quantity } from "../units/quantity.ts";
 import type { Unit } from "../units/unit.ts";
 import type { State } from "../verdict.ts";
+
+/** A value as formulas see it; made once, since many cells may use it. */
+export interface Named {
+  readonly typed: Typed;
+  readonly value: Value;
+  readonly leaf: Leaf | undefined;
+}
 
 export interface QuantityValue {
   readonly type: "quantity";
@@ -21,6 +30,7 @@ export interface QuantityValue {
   readonly confirm: Problem | undefined;
   /** Half-width of the stated spread in SI, where one is given. */
   readonly halfWidth: number | undefined;
+  readonly named: Named;
 }
 
 export interface FormulaValue {
@@ -31,6 +41,7 @@ export interface FormulaValue {
   /** The unit the page asks for at this working. */
   readonly unit: Unit | undefined;
   readonly step: WorkedStep;
+  readonly named: Named;
 }
 
 export interface CheckValue {

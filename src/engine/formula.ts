@@ -8,8 +8,8 @@ import { isProblem, type Problem } from "../problem.ts";
 import { kindsOf } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
 import type { Unit } from "../units/unit.ts";
-import type { FormulaValue } from "./cell.ts";
-import { type Named, type Results, resolve, unknownName } from "./scope.ts";
+import type { FormulaValue, Named } from "./cell.ts";
+import { number, type Results, resolve, truth, unknownName } from "./scope.ts";
 
 /** A formula made ready once: parsing is the dear part, and types rarely change from wave to wave. */
 interface Ready {
@@ -80,6 +80,7 @@ export function workOut(
     dimension: typed.dimension,
     si,
     unit,
+    named: kind === "yes/no" ? truth(value === true) : number(kind, si, name),
     get step() {
       step ??= workedStep(
         {

@@ -1,7 +1,7 @@
 // A given or a reading of one value: typed text → quantity or text, with how it was understood.
 import type { GivenItem, SpreadText } from "../document/item.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import type { Kind } from "../units/kind.ts";
+import { type Kind, kindsOf } from "../units/kind.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
 import { type Scan, scan } from "../units/scan.ts";
 import type { CellValue } from "./cell.ts";
@@ -32,15 +32,26 @@ export function givenValue(item: GivenItem, text: string): CellValue | Problem {
     );
   const halfWidth = item.spread ? spreadHalfWidth(item.spread, typed) : typedHalfWidth(read, typed);
   if (isProblem(halfWidth)) return halfWidth;
+  const kind = expected ?? typed.kind;
   return {
     type: "quantity",
-    kind: expected ?? typed.kind,
+    kind,
     dimension: typed.unit.dimension,
     si: typed.si,
     typed,
     readAs: read.readAs,
     confirm: read.outcome === "warn" ? read.problem : undefined,
     halfWidth,
+    named: {
+      typed: { dimension: typed.unit.dimension, kind },
+      value: typed.si,
+      leaf: {
+        symbol: item.name,
+        kind: kind ?? kindsOf(typed.unit.dimension)[0] ?? "ratio",
+        si: typed.si,
+        unit: typed.unit,
+      },
+    },
   };
 }
 

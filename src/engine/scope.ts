@@ -1,22 +1,14 @@
 // What a name in a formula stands for: a given, a working, an output, a column of readings.
-import type { Typed } from "../formula/check.ts";
-import type { Value } from "../formula/value.ts";
 import type { OutputValue } from "../methods/field.ts";
 import { methods } from "../methods/index.ts";
 import type { Leaf } from "../methods/solution.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionless } from "../units/dimension.ts";
-import { type Kind, kinds, kindsOf } from "../units/kind.ts";
-import type { CellValue, TableValue } from "./cell.ts";
+import { type Kind, kinds } from "../units/kind.ts";
+import type { CellValue, Named, TableValue } from "./cell.ts";
 
 export type Results = ReadonlyMap<string, CellValue | Problem>;
-
-export interface Named {
-  readonly typed: Typed;
-  readonly value: Value;
-  readonly leaf: Leaf | undefined;
-}
 
 /** A no-answer handed on: it keeps the first problem as its cause and shows no stale number. */
 export function upstream(name: string, cause: Problem): Problem {
@@ -28,13 +20,13 @@ export function upstream(name: string, cause: Problem): Problem {
   });
 }
 
-const truth = (yes: boolean): Named => ({
+export const truth = (yes: boolean): Named => ({
   typed: { dimension: dimensionless, truth: true },
   value: yes,
   leaf: undefined,
 });
 
-const number = (kind: Kind, si: number, symbol: string, unit?: Leaf["unit"]): Named => ({
+export const number = (kind: Kind, si: number, symbol: string, unit?: Leaf["unit"]): Named => ({
   typed: { dimension: kinds[kind].dimension, kind },
   value: si,
   leaf: { symbol, kind, si, unit },
@@ -61,18 +53,9 @@ export function resolve(results: Results, fullName: string): Named | Problem {
   if (found === undefined) return unknownName(name, [...results.keys()]);
   if (isProblem(found)) return upstream(name, found);
   switch (found.type) {
-    case "quantity": {
-      if (part !== undefined) return noPart(fullName, name, []);
-      const kind = found.kind ?? kindsOf(found.dimension)[0] ?? "ratio";
-      return {
-        typed: { dimension: found.dimension, kind: found.kind },
-        value: found.si,
-        leaf: { symbol: name, kind, si: found.si, unit: found.typed.unit },
-      };
-    }
+    case "quantity":
     case "formula":
-      if (part !== undefined) return noPart(fullName, name, []);
-      return found.kind === "yes/no" ? truth(found.si === 1) : number(found.kind, found.si, name);
+      return part === undefined ? found.named : noPart(fullName, name, []);
     case "solution": {
       const outputs = Object.keys(found.solution.outputs);
       const wanted = part ?? (outputs.length === 1 ? outputs[0] : undefined);
