@@ -240,4 +240,120 @@ export const shankSprings = source({
   title: "friction first, then each shank as a spring once its clearance is run through; statics",
   known: "derived",
 });
+export const diameterForm = source({
+  title: "differences of diameters at several depths and directions",
+  known: "practice",
+});
+export const pairEnds = source({
+  title: "smallest hole less largest shank, and largest depth mean less mean shank",
+  known: "derived",
+});
+export const quadrature = source({
+  body: "JCGM",
+  title: "JCGM 100 (GUM)",
+  at: "independent uncertainties added as squares",
+  known: "memory",
+});
+export const guardedRule = source({
+  body: "ISO",
+  title: "ISO 14253-1",
+  at: "decision guarded by the uncertainty",
+  known: "memory",
+});
+export const oversizePractice = source({
+  title: "largest reading and an allowance on each side, next stocked step up",
+  known: "practice",
+});
+export const assignmentProof = source({
+  body: "H. W. Kuhn",
+  title: "The Hungarian method for the assignment problem, Naval Research Logistics Quarterly 2 (1955)",
+  at: "optimality by dual potentials",
+  known: "memory",
+});
+export const planeFit = source({ title: "plane through the readings by least squares", known: "derived" });
+export const twoCounts = source({
+  title: "two counts taken separately against the drawing",
+  known: "practice",
+});
+export const crossOrder = source({
+  body: "Seiko Epson",
+  title: "C4 series manipulator maintenance manual, Rev. 2",
+  at: "sec. 2.4, p. 12, eight bolts 1-5-3-7-2-6-4-8; other counts by the same halving, from memory",
+  known: "read",
+});
+export const splitLineOrder = source({
+  title: "split line from the middle out, crossing sides",
+  known: "practice",
+});
+export const passFractions = source({
+  body: "H. S. White",
+  title: "Flange Bolt Torque Sequence",
+  at: "30, 60 and 100 %, then 100 % until no nut moves",
+  known: "read",
+});
+export const recordRatios = source({
+  title: "ratios of unit definitions, adapter sums and pass targets",
+  known: "derived",
+});
+export const realChange = source({
+  body: "JCGM",
+  title: "JCGM 100 (GUM)",
+  at: "uncertainty of a difference of two independent readings",
+  known: "memory",
+});
+export const interaction = source({
+  title: "US patent 5,278,775, loads that leave an even residual; matrix form",
+  at: "abstract read, relation from memory",
+  known: "memory",
+});
+export const threadTolerances = source({
+  title:
+    "ISO 965-1:1998, tolerances of grade 6 from an open dataset (MIT licence), other grades and positions from memory; ASME B1.1, formulas from memory that reproduce printed limits",
+  known: "second-hand",
+});
+export const nutProof = source({
+  body: "ISO",
+  title: "DIN EN 20898-2 (ISO 898-2:1992), proof load = stress area times proof stress, coarse thread",
+  known: "second-hand",
+});
+export const strippingAreas = source({
+  body: "US government",
+  title: "FED-STD-H28/2B, shear areas of external and internal thread and the ratio for a weaker nut",
+  known: "memory",
+});
+export const engagementLength = source({
+  body: "Industrial Press",
+  title: "Machinery's Handbook",
+  edition: "24th ed.",
+  at: "length of engagement, formula 1: thread shear area of twice the stress area",
+  known: "second-hand",
+});
+export const exponentialFit = shigley9("eq. 8-23 and Table 8-8, p. 430");
+export const trialStatistics = source({
+  title: "mean, standard deviation and nut factor of a trial; statistics on preload, not on the nut factor",
+  known: "derived",
+});
+export const toleranceFactorSource = source({
+  title:
+    "two-sided normal tolerance factor z sqrt((n - 1)(1 + 1/n)/chi2), approximation; exact tables differ in the third figure",
+  known: "memory",
+});
+export const clearanceOverThread = source({
+  title: "hole less nominal thread diameter",
+  known: "derived",
+});
+export const torqueTables = source({
+  title:
+    "printed torque tables: FAA AC 43.13-1B Table 7-1, ASME PCC-1-2013 Table 1, NAVEDTRA 14119 Table 16-4; the notes name the one read",
+  known: "read",
+});
+export const clearanceHoleRows = source({
+  title: "ISO 273:1979 and BS 4186:1967, clearance holes; the notes name the row and how it is known",
+  known: "second-hand",
+});
+export const inchFitRows = source({
+  body: "ASME",
+  title: "B4.1-1967, preferred limits and fits; the notes name the row and how it is known",
+  known: "second-hand",
+});
 export { shigley8, shigley9 };
