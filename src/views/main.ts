@@ -19,11 +19,11 @@ import { openSession, type Session } from "./session.ts";
 import { type Sheet, sheet } from "./sheet.ts";
 import { statusLine } from "./status-line.ts";
 import { topBar } from "./top-bar.ts";
-import { lazyUnits } from "./units/lazy-units.ts";
+import { unitPanel } from "./units/unit-panel.ts";
 
 const status = statusLine();
 const why = lazyWhy();
-const units = lazyUnits();
+const units = unitPanel();
 const holder = el("main", { id: "sheet" });
 const notices = el("div", { class: "notices" });
 const field = fileField(openByHand);
@@ -76,21 +76,8 @@ async function show(id: string): Promise<void> {
   const file = opened ? id.slice("file:".length) : `${id}.yaml`;
   const next = openSession(id, file, base);
   if (!("live" in next)) {
-    const kept = readKept(id);
     leave();
-    replace(
-      holder,
-      openProblems(
-        file,
-        next,
-        kept && kept.text !== base
-          ? () => {
-              forget(id);
-              void show(id);
-            }
-          : undefined,
-      ),
-    );
+    replace(holder, openProblems(file, next));
     return bar.update(pages(), id);
   }
   await next.live.settle();
@@ -128,7 +115,7 @@ function openByHand(name: string, text: string): void {
   if (!("settle" in tried)) {
     replace(
       notices,
-      openProblems(name, tried, undefined, () => replace(notices)),
+      openProblems(name, tried, () => replace(notices)),
     );
     notices.querySelector("h2")?.focus();
     return;
@@ -173,5 +160,5 @@ document.addEventListener("keydown", (event) => {
 });
 window.addEventListener("hashchange", () => void follow());
 openedDetailsOnPaper();
-document.body.append(bar.element, field, notices, holder, saved.element, status.element);
+document.body.append(bar.element, field, notices, holder, saved.element, status.element, units.element);
 void follow();

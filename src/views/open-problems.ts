@@ -4,12 +4,7 @@ import { el } from "./dom.ts";
 import { problemSentence } from "./problem-note.ts";
 import { counted } from "./words.ts";
 
-export function openProblems(
-  file: string,
-  problems: readonly Problem[],
-  backToFile?: () => void,
-  dismiss?: () => void,
-): HTMLElement {
+export function openProblems(file: string, problems: readonly Problem[], dismiss?: () => void): HTMLElement {
   return el(
     "section",
     { class: "sheet open-problems", "aria-label": `problems in ${file}` },
@@ -20,12 +15,6 @@ export function openProblems(
       `${counted(problems.length, "thing")} to mend in the file.${dismiss ? " The page below is as it was." : ""}`,
     ),
     el("ul", {}, ...problems.map((problem) => el("li", {}, problemSentence(problem)))),
-    el(
-      "p",
-      { class: "tools" },
-      backToFile &&
-        el("button", { type: "button", class: "tool", onclick: backToFile }, "Back to the file as it came"),
-      dismiss && el("button", { type: "button", class: "tool", onclick: dismiss }, "Close this list"),
-    ),
+    dismiss && el("button", { type: "button", class: "tool", onclick: dismiss }, "Close this list"),
   );
 }

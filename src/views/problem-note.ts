@@ -5,7 +5,8 @@ import { el } from "./dom.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { capital, labelOf } from "./words.ts";
 
-export const problemSentence = (found: Problem): string => `${capital(sentence(found))}.`;
+export const problemSentence = (found: Problem): string =>
+  `${found.where === undefined ? capital(sentence(found)) : sentence(found)}.`; // a place keeps its spelling
 
 /** Beside the line it belongs to, the place need not be named again. */
 export function inPlace({ code, what, got, must, why, hint }: Problem): string {

@@ -1,4 +1,6 @@
 // One page being worked on: its live values, what was changed here, and the way back.
+import type { Page } from "../document/item.ts";
+import { readPage } from "../document/read.ts";
 import { type LivePage, openPage } from "../engine/live-page.ts";
 import type { Problem } from "../problem.ts";
 import { forget, type Kept, keep, readKept } from "./kept.ts";
@@ -7,6 +9,8 @@ export interface Session {
   readonly id: string;
   readonly file: string;
   readonly live: LivePage;
+  /** What stands in an entry now. */
+  readonly typed: (name: string) => string;
   readonly edit: (name: string, text: string) => void;
   /** Takes back the last change; gives the entry to show again. */
   readonly undo: () => { readonly name: string; readonly text: string } | undefined;
@@ -19,19 +23,28 @@ export interface Session {
   readonly dispose: () => void;
 }
 
-/** `base` is the file's text; what was kept from last time goes before it. */
+/**
+ * `base` is the file's text. What was typed here last time is typed into it again, so that an entry
+ * is read by the kind the file gave it, and a file that has moved on since keeps its own changes.
+ */
 export function openSession(id: string, file: string, base: string): Session | readonly Problem[] {
+  const live = openPage(base, file);
+  if (!("settle" in live)) return live;
   const kept = readKept(id);
-  const live = openPage(kept?.text ?? base, file);
-  return "settle" in live
-    ? session(id, file, live, kept ?? { text: base, base, changes: [], confirmed: {} })
-    : live;
+  const typed = typedIn(live.page);
+  for (const [name, text] of kept ? typedIn(readPage(kept.text, file).page) : []) {
+    if (typed.get(name) === undefined || typed.get(name) === text) continue;
+    live.change(name, text);
+    typed.set(name, text);
+  }
+  return session(id, file, live, typed, { text: base, changes: [], confirmed: {}, ...kept, base });
 }
 
-function session(id: string, file: string, live: LivePage, start: Kept): Session {
-  const typed = new Map<string, string>(
-    live.page.items.flatMap((item) => (item.kind === "given" ? [[item.name, item.value]] : [])),
-  );
+/** The text of every given. */
+const typedIn = (page: Page | undefined): Map<string, string> =>
+  new Map(page?.items.flatMap((item) => (item.kind === "given" ? [[item.name, item.value] as const] : [])));
+
+function session(id: string, file: string, live: LivePage, typed: Map<string, string>, start: Kept): Session {
   let { base, confirmed } = start;
   let changes = [...start.changes];
   let kept = true;
@@ -46,6 +59,7 @@ function session(id: string, file: string, live: LivePage, start: Kept): Session
     id,
     file,
     live,
+    typed: (name) => typed.get(name) ?? "",
     edit: (name, text) => {
       const before = typed.get(name) ?? "";
       if (before === text) return;

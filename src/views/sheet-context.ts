@@ -11,6 +11,8 @@ export interface SheetContext {
   readonly itemOf: (name: string) => Item | undefined;
   /** Address of a line of this page. */
   readonly address: (name: string) => string;
+  /** What stands in an entry now. */
+  readonly typed: (name: string) => string;
   readonly edit: (name: string, text: string) => void;
   /** Remembers that a reading such as kg taken for force was meant. */
   readonly confirm: (name: string, text: string) => void;

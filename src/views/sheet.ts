@@ -38,6 +38,7 @@ export function sheet(session: Session, status: StatusLine, why: Why, onChange: 
     lineNumber: (name) => numbers.get(name),
     itemOf: (name) => byName.get(name),
     address: (name) => address(session.id, name),
+    typed: session.typed,
     edit,
     confirm: session.confirm,
     isConfirmed: session.isConfirmed,
@@ -48,16 +49,7 @@ export function sheet(session: Session, status: StatusLine, why: Why, onChange: 
   const first = summary(context);
   const views = new Map<string, ItemView>();
   const element = el("article", { class: "sheet" }, title.element, first.element);
-  let stage: string | undefined;
-  for (const cell of live.cells()) {
-    const view = itemView(context, cell);
-    views.set(cell.name, view);
-    if (cell.item.stage !== stage) {
-      stage = cell.item.stage;
-      if (stage !== undefined) element.append(el("h2", { class: "stage" }, stage));
-    }
-    element.append(view.element);
-  }
+  element.append(...lines(context, views));
   first.update(live.cells());
 
   const stop = live.subscribe((changed) => {
@@ -80,6 +72,20 @@ export function sheet(session: Session, status: StatusLine, why: Why, onChange: 
     refresh: title.update,
     dispose: stop,
   };
+}
+
+/** Every line, with a heading where a stage begins. */
+function lines(context: SheetContext, views: Map<string, ItemView>): readonly HTMLElement[] {
+  let stage: string | undefined;
+  return context.live.cells().flatMap((cell) => {
+    const view = itemView(context, cell);
+    views.set(cell.name, view);
+    const begins = cell.item.stage !== stage;
+    stage = cell.item.stage;
+    return begins && stage !== undefined
+      ? [el("h2", { class: "stage" }, stage), view.element]
+      : [view.element];
+  });
 }
 
 /** A changed value is marked for a moment. */

@@ -48,6 +48,7 @@ export default defineConfig({
     emptyOutDir: true,
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 700,
     rolldownOptions: { input: { index: here("index.html"), units: here("units.html") } },
   },
 });

@@ -1,8 +1,8 @@
 // Finds a Chromium and serves dist/views: what every browser test needs.
 import { existsSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { mkdir, readFile, rmdir } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
-import { extname, join, normalize } from "node:path";
+import { dirname, extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 
@@ -58,12 +58,30 @@ export interface Served {
   readonly close: () => Promise<void>;
 }
 
+const lock = join(built, "../.building-views");
+
+/** Two test files may find it missing at once: the first builds, the other waits for it. */
+async function buildIfMissing(): Promise<void> {
+  const isThere = () => existsSync(join(built, "index.html"));
+  if (isThere() && !existsSync(lock)) return;
+  try {
+    await mkdir(dirname(lock), { recursive: true });
+    await mkdir(lock);
+  } catch {
+    while (existsSync(lock)) await new Promise((resolve) => setTimeout(resolve, 100));
+    return;
+  }
+  try {
+    const { build } = await import("vite");
+    if (!isThere()) await build({ configFile: here("../../src/views/vite.config.ts"), logLevel: "error" });
+  } finally {
+    await rmdir(lock);
+  }
+}
+
 /** The built views as any web server would give them. `npm run build` makes them; here only when missing. */
 export async function serve(): Promise<Served> {
-  if (!existsSync(join(built, "index.html"))) {
-    const { build } = await import("vite");
-    await build({ configFile: here("../../src/views/vite.config.ts"), logLevel: "error" });
-  }
+  await buildIfMissing();
   const server: Server = createServer((request, response) => {
     const path = normalize(new URL(request.url ?? "/", "http://localhost").pathname);
     const file = join(built, path === "/" ? "index.html" : path);

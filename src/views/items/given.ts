@@ -17,7 +17,9 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
   const id = `${lineId(name)}-entry`;
   const label = el("label", { for: id }, labelOf(item));
   const { element, body, result } = row(context, name, item, { label });
-  const entry = item.choices ? choiceEntry(id, item.choices, item.value) : textEntry(id, item.value, item.as);
+  const entry = item.choices
+    ? choiceEntry(id, item.choices, context.typed(item.name))
+    : textEntry(id, context.typed(item.name), item.as);
   entry.setAttribute("aria-describedby", `${id}-read ${id}-problem`);
   entry.addEventListener("input", () => {
     shrink();

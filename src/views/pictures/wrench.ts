@@ -104,33 +104,7 @@ function draw(lever: Lever, width: number, words: Words): SVGSVGElement {
   const nut = { x: square - reach.x * scale, y: axis - reach.y * scale };
   const root = picture(width, height);
   root.append(
-    // handle, body, head: one side view, all lengths to the same scale
-    svg("rect", {
-      class: "part",
-      x: square,
-      y: axis - head * 0.42,
-      width: lever.length * scale * 0.92,
-      height: head * 0.84,
-      rx: 2,
-    }),
-    svg("rect", {
-      class: "part grip",
-      x: hand - lever.length * scale * 0.12,
-      y: axis - head * 0.7,
-      width: lever.length * scale * 0.24,
-      height: head * 1.4,
-      rx: head * 0.6,
-    }),
-    svg("circle", { class: "part", cx: square, cy: axis, r: head }),
-    svg("path", { class: "part adapter", d: bar(square, axis, nut.x, nut.y, head * 0.5) }),
-    svg("path", { class: "part", d: hexagon(nut.x, nut.y, head * 0.95) }),
-    svg("rect", {
-      class: "square",
-      x: square - head * 0.35,
-      y: axis - head * 0.35,
-      width: head * 0.7,
-      height: head * 0.7,
-    }),
+    ...parts({ square, hand, axis, head, span: lever.length * scale, nut }),
     line("centre", hand, axis - head * 1.3, hand, axis + down + head + 22),
     line("centre", square, axis, square, axis + down + head + 22),
     dimension(square, axis + down + head + 16, hand, axis + down + head + 16),
@@ -156,6 +130,48 @@ function draw(lever: Lever, width: number, words: Words): SVGSVGElement {
       text(`for ${words.torque(lever.target)} at the fastener`, width - 24, 54, "end", "quiet-text"),
     );
   return root;
+}
+
+interface Places {
+  readonly square: number;
+  readonly hand: number;
+  readonly axis: number;
+  readonly head: number;
+  /** Square to hand as drawn. */
+  readonly span: number;
+  readonly nut: { readonly x: number; readonly y: number };
+}
+
+/** Handle, body and head as one side view, all lengths to the same scale. */
+function parts({ square, hand, axis, head, span, nut }: Places): readonly SVGElement[] {
+  return [
+    svg("rect", {
+      class: "part",
+      x: square,
+      y: axis - head * 0.42,
+      width: span * 0.92,
+      height: head * 0.84,
+      rx: 2,
+    }),
+    svg("rect", {
+      class: "part grip",
+      x: hand - span * 0.12,
+      y: axis - head * 0.7,
+      width: span * 0.24,
+      height: head * 1.4,
+      rx: head * 0.6,
+    }),
+    svg("circle", { class: "part", cx: square, cy: axis, r: head }),
+    svg("path", { class: "part adapter", d: bar(square, axis, nut.x, nut.y, head * 0.5) }),
+    svg("path", { class: "part", d: hexagon(nut.x, nut.y, head * 0.95) }),
+    svg("rect", {
+      class: "square",
+      x: square - head * 0.35,
+      y: axis - head * 0.35,
+      width: head * 0.7,
+      height: head * 0.7,
+    }),
+  ];
 }
 
 function bar(x1: number, y1: number, x2: number, y2: number, half: number): string {

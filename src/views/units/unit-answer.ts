@@ -8,77 +8,36 @@ import { type Quantity, quantity } from "../../units/quantity.ts";
 import { type Scan, scan } from "../../units/scan.ts";
 import { unit, unitLabel } from "../../units/unit.ts";
 import { type Child, el, replace } from "../dom.ts";
+import { plainField } from "./question-entry.ts";
 import { keepStep, keptStep, recent, remember } from "./recent.ts";
 import { onWrenchStep } from "./wrench-step.ts";
 
 export interface UnitAnswer {
   readonly element: HTMLElement;
-  readonly focus: () => void;
+  /** Answers what stands in the box. */
+  readonly renew: () => void;
   readonly ask: (text: string) => void;
 }
 
 const settled = 1500;
-let made = 0;
-
-export function unitAnswer(onAsk?: (text: string) => void): UnitAnswer {
-  made += 1;
-  const id = `unit-question-${made}`;
-  const field = (own: string) => ({
-    id: own,
-    type: "text",
-    autocomplete: "off",
-    autocapitalize: "off",
-    spellcheck: "false",
-  });
-  const entry = el("input", {
-    ...field(id),
-    class: "question-entry",
-    placeholder: "140 in lb",
-    enterkeyhint: "done",
-    "aria-describedby": `${id}-read`,
-  });
-  const step = el("input", { ...field(`${id}-step`), class: "step-entry" });
-  step.value = keptStep();
+export function unitAnswer(entry: HTMLInputElement, onAsk?: (text: string) => void): UnitAnswer {
+  const { id } = entry;
   const outcome = el("div", { class: "outcome", id: `${id}-read`, role: "status", "aria-live": "polite" });
-  const set = el("p", { class: "set-line", role: "status" });
-  const wrench = el(
-    "div",
-    { class: "wrench-step", hidden: true },
-    el("label", { for: `${id}-step` }, "wrench step"),
-    step,
-    set,
-  );
-  const last = el("div", { class: "recent" });
+  const wrench = wrenchLine(`${id}-step`);
+  const last = recentList((text) => ask(text));
   let timer: ReturnType<typeof setTimeout> | undefined;
 
-  const showRecent = (): void => {
-    const list = recent();
-    replace(
-      last,
-      list.length > 0 && el("h3", {}, "last asked"),
-      ...list.map((text) =>
-        el("button", { type: "button", class: "suggestion", onclick: () => ask(text) }, text),
-      ),
-    );
-  };
   const keepQuestion = (): void => {
     clearTimeout(timer);
     if (scan(entry.value).quantity) remember(entry.value);
-    showRecent();
-  };
-  const renewStep = (asked: Scan): void => {
-    const wanted = asked.quantity?.kind === "torque" ? asked.quantity : undefined;
-    wrench.hidden = wanted === undefined;
-    if (!wanted) return;
-    const typed = quantity(step.value, "torque");
-    set.textContent = isProblem(typed) ? worded(typed) : onWrenchStep(wanted, typed);
+    last.renew();
   };
   const renew = (): void => {
     const asked = scan(entry.value);
     entry.toggleAttribute("aria-invalid", false);
     if (asked.outcome === "refuse" && entry.value.trim() !== "") entry.setAttribute("aria-invalid", "true");
     replace(outcome, entry.value.trim() === "" ? hint() : outcomeOf(asked, ask));
-    renewStep(asked);
+    wrench.renew(asked);
     onAsk?.(entry.value);
     clearTimeout(timer);
     timer = setTimeout(keepQuestion, settled);
@@ -90,21 +49,47 @@ export function unitAnswer(onAsk?: (text: string) => void): UnitAnswer {
   }
   entry.addEventListener("input", renew);
   entry.addEventListener("change", keepQuestion);
-  step.addEventListener("input", () => {
-    keepStep(step.value);
-    renewStep(scan(entry.value));
-  });
   replace(outcome, hint());
-  showRecent();
+  last.renew();
   const label = el("label", { for: id, class: "question-label" }, "A quantity with its unit");
   return {
-    element: el("section", { class: "unit-answer" }, label, entry, outcome, wrench, last),
-    focus: () => {
-      entry.focus();
-      entry.select();
-    },
+    element: el("section", { class: "unit-answer" }, label, entry, outcome, wrench.element, last.element),
+    renew,
     ask,
   };
+}
+
+/** The number to set on a wrench with steps, under a torque. */
+function wrenchLine(id: string) {
+  const step = el("input", { ...plainField(id), class: "step-entry" });
+  step.value = keptStep();
+  const set = el("p", { class: "set-line", role: "status" });
+  const label = el("label", { for: id }, "wrench step");
+  const element = el("div", { class: "wrench-step", hidden: true }, label, step, set);
+  let wanted: Quantity | undefined;
+  const renew = (asked: Scan): void => {
+    wanted = asked.quantity?.kind === "torque" ? asked.quantity : undefined;
+    element.hidden = wanted === undefined;
+    if (!wanted) return;
+    const typed = quantity(step.value, "torque");
+    set.textContent = isProblem(typed) ? worded(typed) : onWrenchStep(wanted, typed);
+  };
+  step.addEventListener("input", () => {
+    keepStep(step.value);
+    if (wanted) renew(scan(wanted.text));
+  });
+  return { element, renew };
+}
+
+function recentList(ask: (text: string) => void) {
+  const element = el("div", { class: "recent" });
+  const renew = (): void => {
+    const list = recent();
+    const again = (text: string) =>
+      el("button", { type: "button", class: "suggestion", onclick: () => ask(text) }, text);
+    replace(element, list.length > 0 && el("h3", {}, "last asked"), ...list.map(again));
+  };
+  return { element, renew };
 }
 
 const hint = (): Child =>

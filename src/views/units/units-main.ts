@@ -3,11 +3,13 @@ import "../paper.css";
 import "../controls.css";
 import "./unit-answer.css";
 import { el } from "../dom.ts";
+import { questionEntry } from "./question-entry.ts";
 import { unitAnswer } from "./unit-answer.ts";
 
 const asked = new URLSearchParams(location.search).get("q");
 
-const answer = unitAnswer((text) => {
+const entry = questionEntry();
+const answer = unitAnswer(entry, (text) => {
   const query = text.trim() === "" ? "" : `?${new URLSearchParams({ q: text.trim() }).toString()}`;
   history.replaceState(null, "", location.pathname + query);
 });
@@ -22,4 +24,5 @@ document.body.append(
   el("main", { class: "sheet unit-sheet" }, el("h1", {}, "Units"), answer.element),
 );
 if (asked !== null) answer.ask(asked);
-answer.focus();
+entry.focus();
+entry.select();
