@@ -29,7 +29,7 @@ const spellings = [
   "71.89 kgf.m",
   "0.705 kN.m",
   "705,0 N.m",
-  " 705 N.m ",
+  "7050 N.dm",
   "520 ft-lb",
   "6,240 lbf.in",
   "7.05e2 N.m",

@@ -1,6 +1,8 @@
 // The public names of the methods: ids, inputs and outputs as other pages and programs use them.
 // A name may be added to a method, never renamed or dropped.
 
+import { closedFormNames } from "./closed-form.ts";
+
 export interface PublicNames {
   readonly inputs: readonly string[];
   readonly outputs: readonly string[];
@@ -27,6 +29,7 @@ const frictionInputs = [
 const stiffnesses = ["boltStiffness", "clampedStiffness"];
 
 export const catalogue: Readonly<Record<string, PublicNames>> = {
+  ...closedFormNames,
   "metric-thread": { inputs: ["designation"], outputs: threadOutputs },
   "unified-thread": { inputs: ["designation"], outputs: threadOutputs },
   "bolt-strength": {
@@ -154,6 +157,86 @@ export const catalogue: Readonly<Record<string, PublicNames>> = {
     inputs: ["diameter", "axialStress", "modulus", "poisson", "interference"],
     outputs: ["contraction", "interferenceLeft"],
   },
+  "bolt-group-shear": { inputs: ["bolts", "force", "at"], outputs: ["centroid", "bolts", "largest"] },
+  "bolt-circle-tension": { inputs: ["moment", "circleRadius", "count"], outputs: ["largest"] },
+  "shear-bearing-tear-out": {
+    inputs: ["shear", "shankDiameter", "plateThickness", "edgeDistance", "strengths", "netWidth"],
+    outputs: ["shearStress", "bearingStress", "tearOutStress", "factors"],
+  },
+  "side-load-share": {
+    inputs: ["sideLoad", "clamp", "friction", "bolts"],
+    outputs: ["slipCapacity", "slip", "bolts"],
+  },
+  "hole-form": {
+    inputs: ["readings"],
+    outputs: ["mean", "smallest", "largestDepthMean", "ovality", "ovalDirection", "taper"],
+  },
+  "fit-of-pair": {
+    inputs: ["hole", "shank", "limits", "uncertainties"],
+    outputs: ["tightest", "loosest", "uncertainty", "state"],
+  },
+  "oversize-step": {
+    inputs: ["largestReading", "allowancePerSide", "steps"],
+    outputs: ["cleanUpSize", "step"],
+  },
+  "select-bolts": {
+    inputs: ["holes", "bolts", "limits", "uncertainties", "wishes"],
+    outputs: ["pairs", "moved", "unproven", "certificate"],
+  },
+  "gap-plane": {
+    inputs: ["stations"],
+    outputs: ["mean", "tiltX", "tiltY", "tilt", "twist", "residuals"],
+  },
+  "hold-count": {
+    inputs: ["expected", "countedOnce", "countedTwice", "kept"],
+    outputs: ["open", "missing"],
+  },
+  "tightening-order": {
+    inputs: ["arrangement", "count", "positions", "fittedFirst"],
+    outputs: ["order"],
+  },
+  "pass-torques": {
+    inputs: ["finalTorque", "fractions", "runOn", "adapters"],
+    outputs: ["passes"],
+  },
+  "record-findings": { inputs: ["plan", "rows"], outputs: ["findings"] },
+  "change-since": {
+    inputs: ["before", "after", "uncertaintyBefore", "uncertaintyAfter"],
+    outputs: ["difference", "threshold", "real"],
+  },
+  "elastic-interaction": {
+    inputs: ["order", "coefficients", "passLoads"],
+    outputs: ["residual", "spread", "compensated"],
+  },
+  "thread-limits": {
+    inputs: ["designation", "toleranceClass"],
+    outputs: ["majorMax", "majorMin", "pitchMax", "pitchMin", "minorMax", "minorMin"],
+  },
+  "nut-strength": {
+    inputs: ["standard", "grade", "designation"],
+    outputs: ["proofStress", "proofLoad"],
+  },
+  "thread-stripping": {
+    inputs: ["externalDesignation", "engagedLength", "boltTensile", "nutTensile", "limits"],
+    outputs: ["externalShearArea", "internalShearArea", "strengthRatio", "requiredEngagement", "weakest"],
+  },
+  "clearance-hole": { inputs: ["designation", "series"], outputs: ["holeDiameter"] },
+  "fit-limits-inch": {
+    inputs: ["size", "fit"],
+    outputs: ["holeMax", "holeMin", "shaftMax", "shaftMin", "clearanceMax", "clearanceMin"],
+  },
+  "recommended-torque": {
+    inputs: ["standard", "designation", "column"],
+    outputs: ["minimum", "maximum"],
+  },
+  "clamped-stiffness-fit": {
+    inputs: ["diameter", "grip", "modulus", "fitA", "fitB"],
+    outputs: ["stiffness"],
+  },
+  "nut-factor-trial": {
+    inputs: ["torque", "diameter", "preloads", "stretches", "boltStiffness", "coverage", "confidence"],
+    outputs: ["meanPreload", "standardDeviation", "toleranceFactor", "spread", "nutFactor"],
+  },
 };
 
 /** frusta[] {stiffness, thickness, smallDiameter}, layers[] {thickness, modulus}, segments[]. */
@@ -163,4 +246,10 @@ export const catalogueRows: Readonly<Record<string, Readonly<Record<string, read
     layers: ["thickness", "modulus"],
     frusta: ["stiffness", "thickness", "smallDiameter"],
   },
+  "bolt-group-shear": { force: ["x", "y"], at: ["x", "y"], centroid: ["x", "y"] },
+  "side-load-share": { bolts: ["clearance", "shankDiameter", "stiffness"] },
+  "hole-form": { readings: ["depth", "direction", "value"] },
+  "gap-plane": { stations: ["x", "y", "gap"] },
+  "pass-torques": { passes: ["position", "net", "set"] },
+  "record-findings": { findings: ["position", "pass", "what", "ratio", "likelyCause"] },
 };
