@@ -1,6 +1,7 @@
 // One value changed in the text of a page file; every other byte stays, comments and line ends included.
 import { isMap, isScalar, type Node, type YAMLMap } from "yaml";
 import { type Problem, problem } from "../problem.ts";
+import type { Kind } from "../units/kind.ts";
 import { edit, type Splice, trimmed } from "./edit.ts";
 import type { SpreadText } from "./item.ts";
 import { pairOf } from "./node-at.ts";
@@ -12,6 +13,13 @@ export function writeValue(text: string, name: string, value: string): string | 
     const node = pairOf(item, "value")?.value;
     return isScalar(node) && node.range ? [spliceOf(text, node, value)] : [];
   });
+}
+
+/** State the kind of one given, where the file does not yet. */
+export function writeKind(text: string, name: string, kind: Kind): string | Problem {
+  return edit(text, "given", name, (item) =>
+    pairOf(item, "as") ? [] : [addition(text, item, `as: ${kind}`)],
+  );
 }
 
 /** Change how far one given's value may lie from what is written, or state it for the first time. */

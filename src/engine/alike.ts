@@ -2,7 +2,7 @@
 import { isProblem, type Problem, sentence } from "../problem.ts";
 import type { CellValue } from "./cell.ts";
 
-type Result = CellValue | Problem;
+export type Result = CellValue | Problem;
 
 export function alike(a: Result, b: Result): boolean {
   if (isProblem(a) || isProblem(b)) return isProblem(a) && isProblem(b) && sameProblem(a, b);
@@ -22,7 +22,11 @@ export function alike(a: Result, b: Result): boolean {
         Object.is(a.si, b.si) &&
         a.yes === b.yes &&
         a.state === b.state &&
-        a.why === b.why
+        a.why === b.why &&
+        a.limits.atLeast === b.limits.atLeast &&
+        a.limits.atMost === b.limits.atMost &&
+        a.uncertainty === b.uncertainty &&
+        sameNumbers(a.step, b.step)
       );
     case "solution":
       return b.type === "solution" && sameSolution(a.solution, b.solution);
@@ -50,12 +54,33 @@ function sameSolution(a: Solution, b: Solution): boolean {
       return other !== undefined && Object.is(step.si, other.si) && sameNumbers(step, other);
     }) &&
     JSON.stringify(a.outputs) === JSON.stringify(b.outputs) &&
-    a.warnings.length === b.warnings.length &&
-    a.warnings.every((w, i) => sentence(w) === sentence(b.warnings[i] ?? w)) &&
+    sameWarnings(a, b) &&
     a.notes.join("\n") === b.notes.join("\n")
   );
 }
 
+const sameWarnings = (a: Solution, b: Solution): boolean =>
+  a.warnings.length === b.warnings.length &&
+  a.warnings.every((w, i) => sentence(w) === sentence(b.warnings[i] ?? w));
+
 type Step = Solution["working"][number];
 const sameNumbers = (a: Step, b: Step): boolean =>
   JSON.stringify(a.numbers()) === JSON.stringify(b.numbers());
+
+/** Whether formulas that use the two would see the same, their working included. */
+export function sameWorth(a: Result, b: Result): boolean {
+  if (isProblem(a) || isProblem(b)) return isProblem(a) && isProblem(b) && sameProblem(a, b);
+  if (a.type === "formula" && b.type === "formula")
+    return (
+      Object.is(a.si, b.si) &&
+      a.kind === b.kind &&
+      a.named.typed.kind === b.named.typed.kind &&
+      a.unit === b.unit
+    );
+  if (a.type === "solution" && b.type === "solution")
+    return (
+      JSON.stringify(a.solution.outputs) === JSON.stringify(b.solution.outputs) &&
+      sameWarnings(a.solution, b.solution)
+    );
+  return alike(a, b);
+}

@@ -1,15 +1,15 @@
 // A check compares a value with limits and says one of five things. It never shows a value
 // when there is no answer, and a waiver never turns into proven.
 import type { CheckItem } from "../document/item.ts";
-import { methods } from "../methods/index.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
-import { formatIn } from "../units/format.ts";
-import type { Unit } from "../units/unit.ts";
+import { kindsAgree } from "../units/kind.ts";
+import { quantity } from "../units/quantity.ts";
 import { judge, type State } from "../verdict.ts";
 import type { CheckValue, FormulaValue } from "./cell.ts";
-import { workOut } from "./formula.ts";
+import { asked, reason, shownUnit, warningOf } from "./check-words.ts";
+import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
 import type { Results } from "./scope.ts";
 
 export function checkValue(
@@ -19,48 +19,21 @@ export function checkValue(
 ): CheckValue | Problem {
   const that = workOut(item.name, item.says, item.that, results);
   if (isProblem(that)) return that;
-  const waived = item.waived;
   if (that.kind === "yes/no") return truthCheck(item, that, results);
-  const limit = (text: string | undefined, what: string): number | undefined | Problem => {
-    if (text === undefined) return undefined;
-    const worked = workOut(what, undefined, text, results);
-    if (isProblem(worked)) return worked.with({ what: `${what} · ${worked.what}` });
-    if (!sameDimension(worked.dimension, that.dimension) && worked.si !== 0)
-      return problem({
-        code: "dimension",
-        what,
-        got: dimensionWords(worked.dimension),
-        must: `be a ${dimensionWords(that.dimension)}, as the value it limits`,
-      });
-    return worked.si;
-  };
-  const atLeast = limit(item.between?.[0] ?? item.atLeast, "lower limit");
-  const atMost = limit(item.between?.[1] ?? item.atMost, "upper limit");
-  const uncertainty = limit(item.uncertainty, "uncertainty") ?? 0;
+  const atLeast = limitOf(item.between?.[0] ?? item.atLeast, "lower limit", that, results);
   if (isProblem(atLeast)) return atLeast;
+  const atMost = limitOf(item.between?.[1] ?? item.atMost, "upper limit", that, results);
   if (isProblem(atMost)) return atMost;
+  const uncertainty = limitOf(item.uncertainty, "uncertainty", that, results) ?? 0;
   if (isProblem(uncertainty)) return uncertainty;
-  if (atLeast === undefined && atMost === undefined)
-    return problem({
-      code: "no-limit",
-      what: item.says ?? item.name,
-      got: "no limit",
-      must: "have atLeast, atMost or between",
-      hint: "or compare inside the formula: that: a <= b",
-    });
-  const limits = { atLeast, atMost };
-  const judged = judge(that.si, limits, uncertainty);
   const shown = shownUnit(that, results, unitOf);
-  if (judged === "no answer")
-    return problem({
-      code: "not-finite",
-      what: item.says ?? item.name,
-      got: "no finite number",
-      must: "be compared with its limit",
-    });
+  const limits = { atLeast, atMost };
+  const fault = faultOf(item, limits, uncertainty, (si) => formatShort(si, shown));
+  if (fault) return fault;
+  const judged = judge(that.si, limits, uncertainty);
   return {
     type: "check",
-    state: waived ? "waived" : judged,
+    state: item.waived ? "waived" : judged,
     judged,
     kind: that.kind,
     unit: shown,
@@ -69,14 +42,104 @@ export function checkValue(
     limits,
     uncertainty,
     why: reason(that, limits, uncertainty, judged, shown),
-    waived,
+    waived: item.waived,
     step: that.step,
   };
 }
 
-function truthCheck(item: CheckItem, that: FormulaValue, results: Results): CheckValue {
+/** A limit typed directly takes the kind of the value; a name or a formula has to agree with it. */
+function limitOf(
+  text: string | undefined,
+  what: string,
+  that: FormulaValue,
+  results: Results,
+): number | undefined | Problem {
+  if (text === undefined) return undefined;
+  const kind =
+    what === "uncertainty" && that.kind === "temperature" ? "temperature difference" : that.named.typed.kind;
+  if (looksLikeQuantity(text) && kind !== undefined) {
+    const read = quantity(text, kind);
+    if (!isProblem(read)) return read.si;
+    const tree = formulaTree(text);
+    const zero = !isProblem(tree) && tree.type === "number" && tree.value === 0;
+    if (zero) return 0;
+    if (isProblem(tree) || isLiteral(tree))
+      return dimensionFault(text, what, that) ?? read.with({ what: `${what} · ${read.what}` });
+  }
+  const worked = workOut(what, undefined, text, results);
+  if (isProblem(worked)) return worked.with({ what: `${what} · ${worked.what}` });
+  const found = worked.named.typed.kind;
+  if (!sameDimension(worked.dimension, that.dimension) && worked.si !== 0)
+    return unlike(what, dimensionWords(worked.dimension), that);
+  if (kind !== undefined && found !== undefined && !kindsAgree(kind, found)) return unlike(what, found, that);
+  return worked.si;
+}
+
+function dimensionFault(text: string, what: string, that: FormulaValue): Problem | undefined {
+  const read = quantity(text);
+  return isProblem(read) || sameDimension(read.unit.dimension, that.dimension)
+    ? undefined
+    : unlike(what, dimensionWords(read.unit.dimension), that);
+}
+
+const unlike = (what: string, got: string, that: FormulaValue): Problem =>
+  problem({
+    code: "dimension",
+    what,
+    got,
+    must: `be a ${that.named.typed.kind ?? dimensionWords(that.dimension)}, as the value it limits`,
+  });
+
+function faultOf(
+  item: CheckItem,
+  limits: CheckValue["limits"],
+  uncertainty: number,
+  words: (si: number) => string,
+): Problem | undefined {
+  const { atLeast, atMost } = limits;
+  const what = item.says ?? item.name;
+  if (atLeast === undefined && atMost === undefined)
+    return problem({
+      code: "no-limit",
+      what,
+      got: "no limit",
+      must: "have atLeast, atMost or between",
+      hint: "or compare inside the formula: that: a <= b",
+    });
+  if (uncertainty < 0)
+    return problem({
+      code: "negative-uncertainty",
+      what: "uncertainty",
+      got: words(uncertainty),
+      must: "be at least 0",
+      why: "it is a half-width",
+    });
+  if (atLeast !== undefined && atMost !== undefined && atLeast > atMost)
+    return problem({
+      code: "crossed-limits",
+      what,
+      got: `a lower limit of ${words(atLeast)} above the upper limit of ${words(atMost)}`,
+      must: "have a range",
+      why: "no value lies between",
+    });
+  return undefined;
+}
+
+function truthCheck(item: CheckItem, that: FormulaValue, results: Results): CheckValue | Problem {
+  const limited = [item.atLeast, item.atMost, item.between, item.uncertainty].some(
+    (limit) => limit !== undefined,
+  );
+  if (limited)
+    return problem({
+      code: "limit-of-a-truth",
+      what: item.says ?? item.name,
+      got: "a limit beside a yes or no",
+      must: "stand without limits",
+      hint: "a yes has no size",
+    });
   const yes = that.si === 1;
   const judged: State = yes ? "proven" : "fails";
+  const question = asked(item.that, results);
   return {
     type: "check",
     state: item.waived ? "waived" : judged,
@@ -87,61 +150,8 @@ function truthCheck(item: CheckItem, that: FormulaValue, results: Results): Chec
     yes,
     limits: {},
     uncertainty: 0,
-    why: yes
-      ? `${asked(item.that, results)}: yes`
-      : (warningOf(item.that, results) ?? `${asked(item.that, results)}: no`),
+    why: yes ? `${question}: yes` : (warningOf(item.that, results) ?? `${question}: no`),
     waived: item.waived,
     step: that.step,
   };
-}
-
-/** What a yes or no answers: the output's own words, else the formula as written. */
-function asked(that: string, results: Results): string {
-  const [name = "", part = ""] = that.split(".");
-  const cell = results.get(name);
-  if (!cell || isProblem(cell) || cell.type !== "solution") return that;
-  return methods.get(cell.solution.method)?.outputs[part]?.says ?? that;
-}
-
-/** The method's own words, where the check asks for an output of a method that warned. */
-function warningOf(that: string, results: Results): string | undefined {
-  const cell = results.get(that.split(".")[0] ?? that);
-  const warning =
-    cell && !isProblem(cell) && cell.type === "solution" ? cell.solution.warnings[0] : undefined;
-  return warning && `${warning.why}: ${warning.what} is ${warning.got}, must ${warning.must}`;
-}
-
-/** The unit the page asks for where the checked working stands, else that of its kind. */
-function shownUnit(that: FormulaValue, results: Results, unitOf: UnitChoice): Unit {
-  const { tree } = that.step;
-  const cell = tree.type === "name" ? results.get(tree.name) : undefined;
-  const asked = cell && !isProblem(cell) && cell.type === "formula" ? cell.unit : undefined;
-  return asked ?? unitOf(that.kind === "yes/no" ? "ratio" : that.kind);
-}
-
-/** "1.19 against at most 0.9": digits are added until value and limit differ as shown. */
-function reason(
-  that: FormulaValue,
-  limits: CheckValue["limits"],
-  guard: number,
-  judged: State,
-  shown: Unit,
-): string {
-  const text = (si: number, digits: number) =>
-    digits === 4 ? formatIn(si, shown) : formatIn(si, shown, { significant: digits });
-  const nearby = [limits.atLeast, limits.atMost].filter((l): l is number => l !== undefined && l !== that.si);
-  let digits = 4;
-  while (digits < 12 && nearby.some((l) => text(l, digits) === text(that.si, digits))) digits += 1;
-  const limitText = (si: number) => {
-    const short = formatShort(si, shown);
-    return short.length < text(si, digits).length ? short : text(si, digits);
-  };
-  const bounds = [
-    limits.atLeast !== undefined && `at least ${limitText(limits.atLeast)}`,
-    limits.atMost !== undefined && `at most ${limitText(limits.atMost)}`,
-  ].filter(Boolean);
-  const doubt = guard > 0 ? ` ± ${formatIn(guard, shown, { significant: 2 })}` : "";
-  const word =
-    judged === "proven" ? "" : judged === "unproven" ? ", within the uncertainty of the limit" : "";
-  return `${text(that.si, digits)}${doubt} against ${bounds.join(" and ")}${word}`;
 }

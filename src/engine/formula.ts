@@ -51,6 +51,10 @@ export function formulaTree(text: string): Tree | Problem {
   return isProblem(found) ? found : found.tree;
 }
 
+/** A number or a quantity, perhaps with a sign: what a person types, not what a page works out. */
+export const isLiteral = (tree: Tree): boolean =>
+  tree.type === "number" || tree.type === "quantity" || (tree.type === "negate" && isLiteral(tree.of));
+
 export function workOut(
   name: string,
   says: string | undefined,
@@ -80,7 +84,7 @@ export function workOut(
     dimension: typed.dimension,
     si,
     unit,
-    named: kind === "yes/no" ? truth(value === true) : number(kind, si, name),
+    named: kind === "yes/no" ? truth(value === true) : number(kind, si, name, typed.kind),
     get step() {
       step ??= workedStep(
         {

@@ -64,6 +64,19 @@ function kindAtFirst(written: string): Kind | undefined {
   return scan(written).quantity?.kind;
 }
 
+/** The kind the file has to state so that this text, read again, means the same. */
+export function kindToState(item: GivenItem, text: string): Kind | undefined {
+  if (item.as !== undefined || item.choices) return undefined;
+  const expected = kindAtFirst(item.value);
+  const kept = scan(text, expected);
+  const alone = scan(text, kindAtFirst(text));
+  const same =
+    kept.outcome === alone.outcome &&
+    kept.quantity?.si === alone.quantity?.si &&
+    kept.quantity?.kind === alone.quantity?.kind;
+  return same ? undefined : expected;
+}
+
 function textValue(item: GivenItem, text: string): CellValue | Problem {
   const choices = item.choices;
   if (choices && !choices.includes(text.trim()))

@@ -13,7 +13,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
 import type { TableValue } from "./cell.ts";
-import { formulaTree, looksLikeQuantity, workOut } from "./formula.ts";
+import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
 import { type Results, unknownName, upstream } from "./scope.ts";
 
 /** One input of a method: a text stays a text, everything else is a quantity or a formula over the page. */
@@ -97,26 +97,20 @@ function textInput(text: string, results: Results): string | Problem {
 }
 
 function quantityInput(kind: Kind, text: string, results: Results): string | SiValue | Problem {
+  const tree = formulaTree(text);
+  const literal = !isProblem(tree) && isLiteral(tree);
   if (looksLikeQuantity(text)) {
     const read = quantity(text, kind);
     if (!isProblem(read)) return text;
-    if (isProblem(formulaTree(text))) return read;
+    if (isProblem(tree) || literal) return read;
   }
   const worked = workOut("input", undefined, text, results);
   if (isProblem(worked)) return worked;
   if (worked.kind === "yes/no")
     return problem({ code: "wrong-kind", what: text, got: "a yes or no", must: `be a ${kind}` });
-  const leafUnit = worked.step.tree.type === "name" ? typedUnit(text, results) : undefined;
-  return {
-    si: worked.si,
-    dimension: worked.dimension,
-    kind: kindOf(worked.step.tree.type === "name", worked.kind, kind),
-    unit: leafUnit,
-  };
+  const typed = worked.step.tree.type === "name" ? typedUnit(text, results) : undefined;
+  return { si: worked.si, dimension: worked.dimension, kind: worked.named.typed.kind, unit: typed };
 }
-
-/** A kind is binding where a cell states it; a formula such as a product only has a dimension. */
-const kindOf = (named: boolean, found: Kind, wanted: Kind): Kind => (named ? found : wanted);
 
 const typedUnit = (name: string, results: Results): Leaf["unit"] => {
   const cell = results.get(name);

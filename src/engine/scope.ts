@@ -1,14 +1,17 @@
 // What a name in a formula stands for: a given, a working, an output, a column of readings.
 import type { OutputValue } from "../methods/field.ts";
 import { methods } from "../methods/index.ts";
-import type { Leaf } from "../methods/solution.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionless } from "../units/dimension.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import type { CellValue, Named, TableValue } from "./cell.ts";
 
-export type Results = ReadonlyMap<string, CellValue | Problem>;
+/** Results of the cells an item uses, and the names of the whole page for suggestions. */
+export interface Results {
+  readonly get: (name: string) => CellValue | Problem | undefined;
+  readonly keys: () => Iterable<string>;
+}
 
 /** A no-answer handed on: it keeps the first problem as its cause and shows no stale number. */
 export function upstream(name: string, cause: Problem): Problem {
@@ -26,10 +29,11 @@ export const truth = (yes: boolean): Named => ({
   leaf: undefined,
 });
 
-export const number = (kind: Kind, si: number, symbol: string, unit?: Leaf["unit"]): Named => ({
-  typed: { dimension: kinds[kind].dimension, kind },
+/** `stated`: the kind is binding, as where a field or an output states it; a product only has a dimension. */
+export const number = (kind: Kind, si: number, symbol: string, stated: Kind | undefined = kind): Named => ({
+  typed: { dimension: kinds[kind].dimension, kind: stated },
   value: si,
-  leaf: { symbol, kind, si, unit },
+  leaf: { symbol, kind, si },
 });
 
 function fromOutput(name: string, output: OutputValue, symbol: string): Named | Problem {

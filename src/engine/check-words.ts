@@ -1,0 +1,60 @@
+// The words of a check: what it asked, and value against limit in the unit of the page.
+import { methods } from "../methods/index.ts";
+import { formatShort, type UnitChoice } from "../methods/solution.ts";
+import { isProblem } from "../problem.ts";
+import { formatIn } from "../units/format.ts";
+import type { Unit } from "../units/unit.ts";
+import type { State } from "../verdict.ts";
+import type { CheckValue, FormulaValue } from "./cell.ts";
+import type { Results } from "./scope.ts";
+
+/** What a yes or no answers: the output's own words, else the formula as written. */
+export function asked(that: string, results: Results): string {
+  const [name = "", part = ""] = that.split(".");
+  const cell = results.get(name);
+  if (!cell || isProblem(cell) || cell.type !== "solution") return that;
+  return methods.get(cell.solution.method)?.outputs[part]?.says ?? that;
+}
+
+/** The method's own words, where the check asks for an output of a method that warned. */
+export function warningOf(that: string, results: Results): string | undefined {
+  const cell = results.get(that.split(".")[0] ?? that);
+  const warning =
+    cell && !isProblem(cell) && cell.type === "solution" ? cell.solution.warnings[0] : undefined;
+  return warning && `${warning.why}: ${warning.what} is ${warning.got}, must ${warning.must}`;
+}
+
+/** The unit the page asks for where the checked working stands, else that of its kind. */
+export function shownUnit(that: FormulaValue, results: Results, unitOf: UnitChoice): Unit {
+  const { tree } = that.step;
+  const cell = tree.type === "name" ? results.get(tree.name) : undefined;
+  const asked = cell && !isProblem(cell) && cell.type === "formula" ? cell.unit : undefined;
+  return asked ?? unitOf(that.kind === "yes/no" ? "ratio" : that.kind);
+}
+
+/** "1.19 against at most 0.9": digits are added until value and limit differ as shown. */
+export function reason(
+  that: FormulaValue,
+  limits: CheckValue["limits"],
+  guard: number,
+  judged: State,
+  shown: Unit,
+): string {
+  const text = (si: number, digits: number) =>
+    digits === 4 ? formatIn(si, shown) : formatIn(si, shown, { significant: digits });
+  const nearby = [limits.atLeast, limits.atMost].filter((l): l is number => l !== undefined && l !== that.si);
+  let digits = 4;
+  while (digits < 12 && nearby.some((l) => text(l, digits) === text(that.si, digits))) digits += 1;
+  const limitText = (si: number) => {
+    const short = formatShort(si, shown);
+    return short.length < text(si, digits).length ? short : text(si, digits);
+  };
+  const bounds = [
+    limits.atLeast !== undefined && `at least ${limitText(limits.atLeast)}`,
+    limits.atMost !== undefined && `at most ${limitText(limits.atMost)}`,
+  ].filter(Boolean);
+  const doubt = guard > 0 ? ` ± ${formatIn(guard, shown, { significant: 2 })}` : "";
+  const word =
+    judged === "proven" ? "" : judged === "unproven" ? ", within the uncertainty of the limit" : "";
+  return `${text(that.si, digits)}${doubt} against ${bounds.join(" and ")}${word}`;
+}
