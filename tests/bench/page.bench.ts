@@ -36,7 +36,7 @@ async function opened(shape: Shape): Promise<LivePage> {
 
 /** Values of the given in one call; never the same twice running. */
 const valuesOf = (call: number): number[] =>
-  Array.from({ length: repeats }, (_, k) => 1 + ((call * repeats + k) % 97) / 100);
+  Array.from({ length: repeats }, (_, k) => 2 + ((call * repeats + k) % 97) / 100); // never the 1 mm of the file
 
 function engineCase(shape: Shape): () => Promise<number> {
   let page: Promise<LivePage> | undefined;
