@@ -11,6 +11,7 @@ import type {
   ListField,
   ListRow,
   QuantityField,
+  RowValue,
   SiValue,
   TextField,
 } from "./field.ts";
@@ -138,7 +139,8 @@ function readSiValue(
 }
 
 function readRows(id: string, name: string, field: ListField, value: InputValue): ReadField | Problem {
-  const rows = typeof value === "string" ? rowsFromText(id, field, value) : value;
+  const given = typeof value === "string" ? rowsFromText(id, field, value) : value;
+  const rows = isOneRow(given) ? [given] : given; // {"x": "3 kN", "y": "4 kN"} is a list of one row
   if (isProblem(rows)) return rows;
   if (!Array.isArray(rows) || rows.length === 0)
     return problem({
@@ -171,6 +173,13 @@ function readRows(id: string, name: string, field: ListField, value: InputValue)
   );
   return { value: inside, leaves };
 }
+
+const isOneRow = (value: unknown): value is RowValue =>
+  typeof value === "object" &&
+  value !== null &&
+  !Array.isArray(value) &&
+  !isProblem(value) &&
+  !isSiValue(value);
 
 function readRow(where: string, field: ListField, row: ListRow): RowInside | Problem {
   const only = Object.keys(field.of);

@@ -12,8 +12,7 @@ const group: Steps = {
   forceX: "sum(force.x)",
   forceY: "sum(force.y)",
   groupMoment: "sum((at.x - centroidX) * force.y - (at.y - centroidY) * force.x)",
-  polarSpread:
-    "sum(bolts.area * ((bolts.x - centroidX) ^ 2 + (bolts.y - centroidY) ^ 2)) / totalArea", // second moment over area
+  polarSpread: "sum(bolts.area * ((bolts.x - centroidX) ^ 2 + (bolts.y - centroidY) ^ 2)) / totalArea", // second moment over area
 };
 
 const squareMicrometre = 1e-12; // m²: nearer together than this the bolts are one bolt
@@ -138,7 +137,11 @@ export const boltGroupShear = method({
     groupMoment: { kind: "torque", symbol: "M", says: "moment about the centroid" },
   },
   limits: [
-    { that: "smallest(bolts.area) > 0", else: "a bolt without area carries nothing", hint: "leave the bolt out" },
+    {
+      that: "smallest(bolts.area) > 0",
+      else: "a bolt without area carries nothing",
+      hint: "leave the bolt out",
+    },
     { that: "count(force.x) == count(at.x)", else: "each force acts at one point" },
   ],
   sources: { "*": groupShear },

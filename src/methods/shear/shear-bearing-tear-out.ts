@@ -21,7 +21,7 @@ const loads: Steps = {
 };
 const planes: Readonly<Record<string, Steps>> = {
   shank: { planeArea: "pi / 4 * shankDiameter ^ 2", ...loads },
-  threads: { planeArea: "threadArea * 1", ...loads },
+  threads: { planeArea: "threadArea", ...loads },
 };
 
 const modes = { shear: "shear", bearing: "bearing", tearOut: "tear-out", net: "net section" } as const;

@@ -1,0 +1,320 @@
+// Which bolt goes in which hole? Most proven pairs first, then fewest moved bolts, then closest to
+// the target clearance: solved exactly, with the proof checked on every run.
+import { isProblem, type Problem, problem } from "../../problem.ts";
+import { roundDecimal } from "../../units/format.ts";
+import { evaluateSteps } from "../evaluate-steps.ts";
+import { cellNumber, cellText, numberOf, type Row, rowsOf, textOf } from "../inside.ts";
+import { type Insides, method } from "../method.ts";
+import { assignmentProof, pairEnds, quadrature } from "../sources.ts";
+import { type Assignment, assign, type Costs, proofOf } from "./assignment.ts";
+import {
+  type HoleSize,
+  type PairLimits,
+  type PairState,
+  pairLimitFields,
+  pairLimitGives,
+  pairLimits,
+  pairState,
+  type ShankSize,
+  uncertaintyStep,
+} from "./pair-fit.ts";
+import { costsOf, type Wanted } from "./wishes.ts";
+
+interface Hole extends HoleSize {
+  readonly tag: string;
+  /** Tag of the bolt that is in it now. */
+  readonly bolt: string;
+}
+interface Bolt extends ShankSize {
+  readonly tag: string;
+}
+/** Whether a pair fits, its distance from the target in m, and whether its bolt moves. */
+interface Pair extends PairState {
+  readonly off: number;
+  readonly moved: boolean;
+}
+
+const holesOf = (inputs: Insides): readonly Hole[] =>
+  rowsOf(inputs, "holes").map((row) => {
+    const tag = cellText(row, "tag") ?? "";
+    return {
+      tag,
+      bolt: cellText(row, "bolt") ?? tag,
+      holeSmallest: cellNumber(row, "smallest") ?? Number.NaN,
+      holeLargestDepthMean: cellNumber(row, "largestDepthMean") ?? Number.NaN,
+    };
+  });
+
+const boltsOf = (inputs: Insides): readonly Bolt[] =>
+  rowsOf(inputs, "bolts").map((row) => ({
+    tag: cellText(row, "tag") ?? "",
+    shankLargest: cellNumber(row, "largest") ?? Number.NaN,
+    shankMean: cellNumber(row, "mean") ?? Number.NaN,
+  }));
+
+function twiceTagged(what: string, parts: readonly { readonly tag: string }[]): Problem | undefined {
+  const tags = parts.map((part) => part.tag);
+  const twice = tags.find((tag, index) => tags.indexOf(tag) !== index);
+  return twice === undefined
+    ? undefined
+    : problem({
+        code: "tag-twice",
+        what,
+        got: `${twice} twice`,
+        must: "carry a tag each",
+        hint: "position is a place, tag is a part: neither may stand twice",
+      });
+}
+
+/** Middle of the limits, unless another target is given. */
+function targetOf(inputs: Insides, limits: PairLimits): number | Problem {
+  const given = numberOf(inputs, "targetClearance");
+  const { tightestAllowed, loosestAllowed } = limits;
+  if (given !== undefined) return given;
+  if (tightestAllowed !== undefined && loosestAllowed !== undefined)
+    return (tightestAllowed + loosestAllowed) / 2;
+  return problem({
+    code: "missing-input",
+    what: "target clearance",
+    got: "nothing",
+    must: "be given as targetClearance",
+    why: "the middle of the limits is taken only where both are given",
+  });
+}
+
+interface Job {
+  readonly holes: readonly Hole[];
+  readonly bolts: readonly Bolt[];
+  readonly pairs: readonly (readonly Pair[])[];
+  readonly wishes: string;
+}
+
+function pairsOf(
+  holes: readonly Hole[],
+  bolts: readonly Bolt[],
+  judgedBy: { readonly limits: PairLimits; readonly uncertainty: number; readonly target: number },
+): readonly (readonly Pair[])[] | Problem {
+  const lines: Pair[][] = [];
+  for (const hole of holes) {
+    const line: Pair[] = [];
+    for (const bolt of bolts) {
+      const state = pairState({ ...hole, ...bolt }, judgedBy.limits, judgedBy.uncertainty);
+      if (isProblem(state)) return state;
+      const off = (state.tightest + state.loosest) / 2 - judgedBy.target;
+      line.push({ ...state, off, moved: bolt.tag !== hole.bolt });
+    }
+    lines.push(line);
+  }
+  return lines;
+}
+
+/** Not proven, left empty, then moved and squared distance from the target in the order wished. */
+function wantedOf({ pairs, wishes }: Job, unit: number): readonly (readonly Wanted[])[] {
+  const empty: Wanted = [1, 1, 0, 0];
+  return pairs.map((line) => [
+    ...line.map((pair): Wanted => {
+      if (pair.state !== "proven" && pair.state !== "unproven") return undefined;
+      const [moved, off] = [pair.moved ? 1 : 0, Math.round((pair.off / unit) ** 2)];
+      return [
+        pair.state === "proven" ? 0 : 1,
+        0,
+        ...(wishes.endsWith("moved") ? [off, moved] : [moved, off]),
+      ];
+    }),
+    ...pairs.map(() => empty), // a place for each hole that stays empty
+  ]);
+}
+
+const finestUnit = 1e-7; // m: clearances are compared to a tenth of a micrometre
+
+/** Costs in the finest unit that keeps every sum exact. */
+function exactCosts(job: Job): { readonly costs: Costs; readonly unit: number } {
+  for (let unit = finestUnit; ; unit *= 10) {
+    const costs = costsOf(wantedOf(job, unit));
+    if (costs) return { costs, unit };
+  }
+}
+
+function run(inputs: Insides): Insides | Problem {
+  const [holes, bolts] = [holesOf(inputs), boltsOf(inputs)];
+  const twice = twiceTagged("holes", holes) ?? twiceTagged("bolts", bolts);
+  if (twice) return twice;
+  const limits = pairLimits(inputs);
+  if (isProblem(limits)) return limits;
+  const doubt = evaluateSteps(uncertaintyStep, { ...limits });
+  if (isProblem(doubt)) return doubt;
+  const target = targetOf(inputs, limits);
+  if (isProblem(target)) return target;
+  const pairs = pairsOf(holes, bolts, { limits, uncertainty: doubt["uncertainty"] ?? Number.NaN, target });
+  if (isProblem(pairs)) return pairs;
+  const job: Job = { holes, bolts, pairs, wishes: textOf(inputs, "wishes") ?? "" };
+  const { costs, unit } = exactCosts(job);
+  const found = assign(costs);
+  const proof = found && proofOf(costs, found);
+  if (!found || !proof?.holds) throw new Error("select-bolts: the assignment is not proven to be the best");
+  return {
+    ...limits,
+    targetClearance: target,
+    ...answer(job, found),
+    certificate: certificate(job, found, unit),
+  };
+}
+
+function answer({ holes, bolts, pairs }: Job, found: Assignment): Insides {
+  const chosen = holes.map((hole, index): Row => {
+    const column = found.columns[index] ?? -1;
+    const [bolt, pair] = [bolts[column], pairs[index]?.[column]];
+    if (!bolt || !pair) return { hole: hole.tag, bolt: "none", state: "no answer", moved: false };
+    const { tightest, loosest, state, moved } = pair;
+    return { hole: hole.tag, bolt: bolt.tag, tightest, loosest, state, moved };
+  });
+  const used = new Set(chosen.map((pair) => pair["bolt"]));
+  const left = bolts.filter((bolt) => !used.has(bolt.tag)).map((bolt) => bolt.tag);
+  const potential = (part: string, tag: string, value: number | undefined): Row => ({
+    part,
+    tag,
+    potential: value ?? 0,
+  });
+  return {
+    pairs: chosen,
+    proven: chosen.filter((pair) => pair["state"] === "proven").length,
+    unproven: chosen.filter((pair) => pair["state"] !== "proven").length,
+    moved: chosen.filter((pair) => pair["moved"] === true).length,
+    leftOver: left.length > 0 ? left.join(", ") : "none",
+    potentials: [
+      ...holes.map((hole, index) => potential("hole", hole.tag, found.rowPotentials[index])),
+      ...bolts.map((bolt, index) => potential("bolt", bolt.tag, found.columnPotentials[index])),
+    ],
+  };
+}
+
+/** The proof in words; it has been checked before it is worded. */
+function certificate({ holes, bolts }: Job, found: Assignment, unit: number): string {
+  const step = roundDecimal(unit * 1e6, { significant: 3 }).replace(/\.?0+$/, "");
+  return [
+    `no better choice exists: of ${holes.length} holes and ${bolts.length} bolts no allowed pair costs less than its two potentials, the chosen pairs cost exactly theirs`,
+    `cost ${found.cost} = sum of the potentials, in whole numbers (clearances squared in steps of ${step} um)`,
+  ].join("; ");
+}
+
+const size = (symbol: string, says: string) => ({ kind: "length", symbol, says }) as const;
+
+export const selectBolts = method({
+  id: "select-bolts",
+  question: "Which bolt goes in which hole?",
+  inputs: {
+    holes: {
+      kind: "list",
+      says: "holes to fill",
+      of: {
+        tag: { kind: "text", says: "position of the hole" },
+        smallest: size("D_min", "smallest reading"),
+        largestDepthMean: size("D_m,max", "largest mean at one depth"),
+        bolt: { kind: "text", says: "tag of the bolt that is in it now, if not the same", optional: true },
+      },
+    },
+    bolts: {
+      kind: "list",
+      says: "bolts to choose from",
+      of: {
+        tag: { kind: "text", says: "tag of the bolt" },
+        largest: size("d_max", "largest reading of the shank"),
+        mean: size("d_m", "mean of the shank"),
+      },
+    },
+    ...pairLimitFields,
+    targetClearance: {
+      kind: "length",
+      symbol: "c_0",
+      says: "clearance aimed at, middle between tightest and loosest",
+      optional: true,
+    },
+    wishes: {
+      kind: "text",
+      says: "wishes, the first one first",
+      choices: ["proven, moved, target", "proven, target, moved"],
+      default: "proven, moved, target",
+    },
+  },
+  procedure: {
+    says: "exact assignment: most proven pairs, then fewest empty holes, then the wishes in order; a pair that fails is never chosen",
+    source: assignmentProof,
+    gives: {
+      ...pairLimitGives,
+      targetClearance: { kind: "length", symbol: "c_0" },
+      moved: { kind: "count", symbol: "n_moved" },
+      proven: { kind: "count", symbol: "n_proven" },
+      unproven: { kind: "count", symbol: "n_unproven" },
+      certificate: { kind: "text" },
+      leftOver: { kind: "text" },
+    },
+    givesRows: {
+      pairs: {
+        hole: { kind: "text" },
+        bolt: { kind: "text" },
+        tightest: { kind: "length" },
+        loosest: { kind: "length" },
+        state: { kind: "text" },
+        moved: { kind: "yes/no" },
+      },
+      potentials: { part: { kind: "text" }, tag: { kind: "text" }, potential: { kind: "count" } },
+    },
+    run,
+  },
+  steps: uncertaintyStep,
+  outputs: {
+    pairs: {
+      kind: "list",
+      says: "hole by hole",
+      of: {
+        hole: { kind: "text", says: "hole" },
+        bolt: { kind: "text", says: "bolt" },
+        tightest: { kind: "length", symbol: "c_t", says: "tightest clearance" },
+        loosest: { kind: "length", symbol: "c_l", says: "loosest clearance" },
+        state: { kind: "text", says: "state" },
+        moved: { kind: "yes/no", says: "the bolt moves" },
+      },
+    },
+    proven: { kind: "count", says: "holes with a proven pair" },
+    moved: { kind: "count", says: "bolts that move" },
+    unproven: { kind: "count", says: "holes without a proven pair" },
+    leftOver: { kind: "text", says: "bolts left over" },
+    certificate: { kind: "text", says: "why no better choice exists" },
+    potentials: {
+      kind: "list",
+      says: "potentials of the proof",
+      of: {
+        part: { kind: "text", says: "hole or bolt" },
+        tag: { kind: "text", says: "tag" },
+        potential: { kind: "count", says: "potential, in units of the cost" },
+      },
+    },
+    uncertainty: { kind: "length", symbol: "U_c", says: "expanded uncertainty of a clearance" },
+  },
+  limits: [
+    { that: 'holeUncertainty >= "0 um"', else: "an uncertainty is a width" },
+    { that: 'shankUncertainty >= "0 um"', else: "an uncertainty is a width" },
+    { that: "tightestAllowed <= loosestAllowed", else: "no clearance lies between the limits" },
+    {
+      that: 'smallest(holes.smallest) > "0 mm"',
+      else: "a diameter is above 0",
+      hint: "leave out a hole that was not read",
+    },
+    {
+      that: 'smallest(bolts.largest) > "0 mm"',
+      else: "a diameter is above 0",
+      hint: "leave out a bolt that was not read",
+    },
+    {
+      that: "unproven == 0",
+      else: "some holes have no proven pair",
+      hint: "the next oversize with a new bolt, or a better measurement",
+      warn: true,
+    },
+  ],
+  sources: { "*": pairEnds, uncertainty: quadrature },
+  notes: [
+    "give only bolts that are sound: class, growth, threads and cracks are judged before",
+    "re-tag every bolt that moves; nuts stay with their positions",
+  ],
+});
