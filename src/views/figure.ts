@@ -8,8 +8,14 @@ import type { Kind } from "../units/kind.ts";
 import { type Unit, unitLabel } from "../units/unit.ts";
 import { el } from "./dom.ts";
 
-/** Lengths keep what a gauge resolves; everything else has four figures. */
-const most = (kind: Kind | undefined): number => (kind === "length" ? 6 : 4);
+const finestLength = 1e-8; // metres: no gauge at a flange tells a hundredth of a micrometre
+
+/** Four figures; lengths as many as a gauge resolves, up to six. */
+function most(si: number, kind: Kind | undefined): number {
+  if (kind !== "length" || si === 0 || !Number.isFinite(si)) return 4;
+  const told = Math.floor(Math.log10(Math.abs(si) / finestLength)) + 1;
+  return Math.min(6, Math.max(3, told));
+}
 
 function digits(text: string): number {
   return text
@@ -27,7 +33,7 @@ function trimmed(text: string): string {
 
 /** Groups of three by thin spaces before the point, once the digits are settled. */
 export function numberText(si: number, kind: Kind | undefined, shown: Unit): string {
-  const plain = trimmed(roundDecimal(inUnit(si, shown), { significant: most(kind) }));
+  const plain = trimmed(roundDecimal(inUnit(si, shown), { significant: most(si, kind) }));
   const [whole = "", decimals] = plain.split(".");
   return forReading(inGroups(whole, "\u2009") + (decimals === undefined ? "" : `.${decimals}`));
 }
@@ -74,7 +80,7 @@ export function figure(si: number, kind: Kind | undefined, shown: Unit): HTMLEle
     "span",
     { class: "figure" },
     el("b", {}, number),
-    label !== "" && !tight && "\u00a0",
+    label !== "" && !tight && " ",
     label !== "" && el("span", { class: "unit" }, label),
   );
 }

@@ -4,7 +4,7 @@ import "./controls.css";
 import "./sheet.css";
 import "./pictures.css";
 import "./print.css";
-import { openPage } from "../engine/live-page.ts";
+import { readPage } from "../document/read.ts";
 import { address, readAddress } from "./address.ts";
 import { changedBar } from "./changed-bar.ts";
 import { el, replace } from "./dom.ts";
@@ -74,7 +74,7 @@ async function show(id: string): Promise<void> {
   const base = opened ? readKept(id)?.base : await notebookText(id);
   if (base === undefined) return notHere(id);
   const file = opened ? id.slice("file:".length) : `${id}.yaml`;
-  const next = openSession(id, file, base);
+  const next = await openSession(id, file, base);
   if (!("live" in next)) {
     leave();
     replace(holder, openProblems(file, next));
@@ -111,16 +111,15 @@ function notHere(id: string): void {
 
 /** A file that cannot be read is answered in place; the page that is open stays as it is. */
 function openByHand(name: string, text: string): void {
-  const tried = openPage(text, name);
-  if (!("settle" in tried)) {
+  const { page, problems } = readPage(text, name);
+  if (!page || problems.length > 0) {
     replace(
       notices,
-      openProblems(name, tried, () => replace(notices)),
+      openProblems(name, problems, () => replace(notices)),
     );
     notices.querySelector("h2")?.focus();
     return;
   }
-  tried.dispose();
   const id = `file:${name}`;
   keep(id, { text, base: text, changes: [], confirmed: {} });
   if (readAddress(location.hash).page === id) void show(id);

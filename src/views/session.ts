@@ -1,7 +1,8 @@
 // One page being worked on: its live values, what was changed here, and the way back.
 import type { Page } from "../document/item.ts";
 import { readPage } from "../document/read.ts";
-import { type LivePage, openPage } from "../engine/live-page.ts";
+import { fetchPage } from "../engine/fetch-page.ts";
+import type { LivePage } from "../engine/live-page.ts";
 import type { Problem } from "../problem.ts";
 import { forget, type Kept, keep, readKept } from "./kept.ts";
 
@@ -27,8 +28,12 @@ export interface Session {
  * `base` is the file's text. What was typed here last time is typed into it again, so that an entry
  * is read by the kind the file gave it, and a file that has moved on since keeps its own changes.
  */
-export function openSession(id: string, file: string, base: string): Session | readonly Problem[] {
-  const live = openPage(base, file);
+export async function openSession(
+  id: string,
+  file: string,
+  base: string,
+): Promise<Session | readonly Problem[]> {
+  const live = await fetchPage(base, file);
   if (!("settle" in live)) return live;
   const kept = readKept(id);
   const typed = typedIn(live.page);

@@ -44,7 +44,7 @@ function line(left: Shown | undefined, right: Shown): readonly HTMLElement[] {
   ];
 }
 
-export const resultText = (step: WorkedStep, unitOf: UnitChoice, chosen?: Unit): string =>
+const resultText = (step: WorkedStep, unitOf: UnitChoice, chosen?: Unit): string =>
   step.kind === "yes/no" ? step.result() : figureText(step.si, step.kind, chosen ?? unitOf(step.kind));
 
 function resultShown(step: WorkedStep, unitOf: UnitChoice, chosen: Unit | undefined): Shown {
@@ -55,14 +55,3 @@ function resultShown(step: WorkedStep, unitOf: UnitChoice, chosen: Unit | undefi
     ? { type: "number", text }
     : { type: "number", text: text.slice(0, gap), unit: text.slice(gap + 1) };
 }
-
-/** The same on one line of plain text. */
-export const oneLine = (step: WorkedStep, unitOf: UnitChoice, chosen?: Unit): string =>
-  [
-    plain(symbolOf(step.symbol)),
-    plain(step.symbols()),
-    plain(step.numbers(unitOf)),
-    resultText(step, unitOf, chosen),
-  ]
-    .filter((text, i, all) => text !== all[i - 1])
-    .join(" = ");

@@ -2,7 +2,7 @@
 import { isMethodItem } from "../document/item.ts";
 import type { Cell } from "../engine/cell.ts";
 import { names } from "../formula/tree.ts";
-import { methods } from "../methods/index.ts";
+import { methods } from "../methods/register.ts";
 import type { Solution, WorkedStep } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
 import { cite } from "../source.ts";

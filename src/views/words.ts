@@ -25,9 +25,3 @@ export function labelOf(item: Item): string {
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-
-/** "two, three and four" */
-export function listed(words: readonly string[]): string {
-  if (words.length < 2) return words.join("");
-  return `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
-}

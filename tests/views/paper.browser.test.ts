@@ -70,6 +70,32 @@ describe("narrow and dark", () => {
     await context.close();
   });
 
+  test("every page of the project opens, fits 320 px and complains of nothing", async () => {
+    const { page, context, complaints } = await newPage(browser, { viewport: { width: 320, height: 640 } });
+    await page.goto(`${served.url}/index.html`);
+    await page.waitForSelector("article h1");
+    const addresses = await page
+      .locator(".pages a")
+      .evaluateAll((links) => links.map((link) => link.getAttribute("href") ?? ""));
+    expect(addresses.length).toBeGreaterThan(0);
+    for (const address of addresses) {
+      await page.goto(`${served.url}/index.html${address}`);
+      await page.reload();
+      await page.waitForSelector("article h1");
+      await page.waitForFunction(
+        () =>
+          document.querySelectorAll(".row.picture:not(.unanswered)").length ===
+          document.querySelectorAll(".drawing").length,
+      );
+      expect(await page.locator(".open-problems").count(), address).toBe(0);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), address).toBeLessThanOrEqual(
+        320,
+      );
+    }
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   test.each(["light", "dark"] as const)("contrast holds in the %s theme", async (colorScheme) => {
     const { page, context } = await newPage(browser, { colorScheme });
     await openSample(page, served.url);

@@ -2,7 +2,7 @@
 import { isMethodItem, type WorkingItem } from "../../document/item.ts";
 import type { Cell, FormulaValue } from "../../engine/cell.ts";
 import type { OutputField } from "../../methods/field.ts";
-import { methods } from "../../methods/index.ts";
+import { methods } from "../../methods/register.ts";
 import type { Solution } from "../../methods/solution.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { cite } from "../../source.ts";
@@ -85,7 +85,7 @@ function shownOutputs(solved: Solution, read: ReadonlySet<string>): readonly str
   return (wanted.length > 0 ? wanted : all.slice(0, 2)).slice(0, mostShown);
 }
 
-export function fieldOf(method: string, output: string): OutputField | undefined {
+function fieldOf(method: string, output: string): OutputField | undefined {
   return methods.get(method)?.outputs[output];
 }
 

@@ -105,7 +105,7 @@ function draw(fit: Fit, width: number, unitOf: UnitChoice, small: (si: number) =
       ? []
       : [dimension(middle, at(fit.hole), middle, at(fit.shaft))]),
     text(
-      `0 is ${setText(fit.size, "length", unitOf("length"))}; deviations drawn enlarged`,
+      `0 is ${setText(fit.size, "length", unitOf("length"))}${width < 520 ? ", enlarged" : "; deviations drawn enlarged"}`,
       left,
       height - 6,
       "start",

@@ -10,7 +10,7 @@ const pictures: Readonly<Record<string, () => Promise<Picture>>> = {
   "fit-bar": async () => (await import("./fit-bar.ts")).fitBar,
 };
 
-export const pictureNames: readonly string[] = Object.keys(pictures);
+const pictureNames: readonly string[] = Object.keys(pictures);
 
 export function pictureNamed(name: string): Promise<Picture> | Problem {
   const load = Object.hasOwn(pictures, name) ? pictures[name] : undefined;

@@ -1,8 +1,9 @@
 // The joint diagram: the bolt's line up, the clamped parts' line down, and what an outside load leaves
 // between the faces. Loads come from the methods; only their places are worked out here.
 import { scaleLinear } from "d3";
-import { solve } from "../../methods/index.ts";
+import { serviceBoltLoad } from "../../methods/margins/service-bolt-load.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
+import { loadShare } from "../../methods/stiffness/load-share.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { figureText, setText } from "../figure.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
@@ -91,7 +92,7 @@ function read(inputs: PictureInputs): Joint | Problem {
 }
 
 function shareOf(bolt: number, clamped: number): number | Problem {
-  const solved = solve("load-share", {
+  const solved = loadShare.solveNamed({
     boltStiffness: siValue("stiffness", bolt),
     clampedStiffness: siValue("stiffness", clamped),
   });
@@ -105,7 +106,7 @@ function underLoad(
   load: number,
   share: number,
 ): { boltLoad: number; clampLoad: number } | Problem {
-  const solved = solve("service-bolt-load", {
+  const solved = serviceBoltLoad.solveNamed({
     preload: siValue("force", preload),
     externalLoad: siValue("force", load),
     loadFactor: siValue("ratio", share),

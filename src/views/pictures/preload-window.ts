@@ -1,6 +1,5 @@
 // Floor and ceiling of torque against scatter, worked out by the method for a series of scatters.
 // Where they cross no torque passes, and the picture says so.
-import { solve } from "../../methods/index.ts";
 import { preloadWindow } from "../../methods/preload/preload-window.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
 import { isProblem, type Problem } from "../../problem.ts";
@@ -33,7 +32,10 @@ export function preloadWindowPicture(inputs: PictureInputs, unitOf: UnitChoice):
   if (isProblem(window)) return window;
   const { here, closesAt, torque } = window;
   const shown = (si: number) => figureText(si, "torque", unitOf("torque"));
-  const rows = [...window.series.filter((_, i) => i % 10 === 0), here].sort((a, b) => a.scatter - b.scatter);
+  const rows = [
+    ...window.series.filter((at, i) => i % 10 === 0 && Math.abs(at.scatter - here.scatter) > 1e-9),
+    here,
+  ].sort((a, b) => a.scatter - b.scatter);
   const open = here.floor <= here.ceiling;
   const closing = closesAt === undefined ? "" : ` The window closes at ±${share(closesAt)}.`;
   const chosen = torque === undefined ? "" : ` This page uses ${shown(torque)}.`;
@@ -67,7 +69,7 @@ function read(inputs: PictureInputs): Window | Problem {
       const si = name === "scatter" ? scatter : given[name];
       return si === undefined ? [] : [[name, siValue(kind, si)] as const];
     });
-    const solved = solve("preload-window", Object.fromEntries(values));
+    const solved = preloadWindow.solveNamed(Object.fromEntries(values));
     if (isProblem(solved)) return solved;
     const { floorTorque, ceilingTorque } = solved.outputs;
     return { scatter, floor: number(floorTorque), ceiling: number(ceilingTorque) };

@@ -1,6 +1,7 @@
 // A torque wrench with its adapter, from the side and to scale, with the number to set.
-import { solve } from "../../methods/index.ts";
+
 import type { UnitChoice } from "../../methods/solution.ts";
+import { wrenchSetting } from "../../methods/torque/wrench-setting.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { svg } from "../dom.ts";
 import { setText } from "../figure.ts";
@@ -72,7 +73,7 @@ function settingFor(
   angle: number,
 ): number | undefined | Problem {
   if (target === undefined) return undefined;
-  const solved = solve("wrench-setting", {
+  const solved = wrenchSetting.solveNamed({
     targetTorque: siValue("torque", target),
     wrenchLength: siValue("length", length),
     adapterLength: siValue("length", adapter),
