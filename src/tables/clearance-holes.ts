@@ -1,5 +1,5 @@
 // Clearance holes for metric bolts: ISO 273 (fine, medium, coarse) and BS 4186 (close, medium, free).
-// The two are not mixed: from M12 on they differ, and "medium" is a series of both.
+// The two are not mixed: at M12, M14 and M16 they differ, and "medium" is a series of both.
 import type { Problem } from "../problem.ts";
 import type { Source } from "../source.ts";
 import { nearestTo, notInTable, once, plainKey, readRows, sourceNamed, type TableInfo } from "./table.ts";
@@ -31,7 +31,7 @@ export const clearanceHoleTable: TableInfo = {
   units: { d: "mm", tight: "mm", medium: "mm", wide: "mm" },
   sources: Object.values(clearanceHoleSources),
   checked:
-    "ISO 273 and BS 4186 agree up to M10 and differ from M12 on: 13.5 mm against 14 mm for M12 medium. M6, M10 and M12 of ISO 273 were seen, the other rows are from memory",
+    "ISO 273 and BS 4186 differ at M12, M14 and M16 and agree at the other sizes both have: 13.5 mm against 14 mm for M12 medium. M6, M10 and M12 of ISO 273 were seen, the other rows are from memory",
 };
 
 const text = `

@@ -8,8 +8,10 @@ const hole = (standard: string, size: number, series: string): number => {
   return row.hole_mm;
 };
 
-test("ISO 273 and BS 4186 agree up to M10 and part at M12, M14 and M16", () => {
-  for (const size of [1.6, 2, 2.5, 3, 4, 5, 6, 7, 8, 10])
+test("ISO 273 and BS 4186 differ at M12, M14 and M16 only", () => {
+  for (const size of [
+    1.6, 2, 2.5, 3, 4, 5, 6, 7, 8, 10, 18, 20, 22, 24, 27, 30, 33, 36, 39, 42, 45, 48, 52, 56, 60, 64,
+  ])
     for (const [iso, bs] of [
       ["fine", "close"],
       ["medium", "medium"],

@@ -85,7 +85,7 @@ export const clearanceHole = method({
   limits: [],
   sources: { clearance: clearanceHoleRows, clearanceOverThread },
   notes: [
-    "ISO 273 and BS 4186 differ from M12 on: a medium hole for M12 is 13.5 mm in one and 14 mm in the other",
+    "ISO 273 and BS 4186 differ at M12, M14 and M16: a medium hole for M12 is 13.5 mm in one and 14 mm in the other",
     "a fitted bolt has no clearance hole; its hole is reamed",
     "a chamfer on the hole takes bearing face from the nut or head",
   ],

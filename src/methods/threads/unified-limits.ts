@@ -1,6 +1,6 @@
 // Limits of a unified thread by the formulas of ASME B1.1, with its rounding: each term of the pitch
 // tolerance to six places, tolerances and allowance to four, half upwards. Worked in whole numbers so that
-// a half is a half. The 46 UNC and UNF rows of the thread table and the printed 2-1/2 in rows come out.
+// a half is a half. The 47 UNC and UNF rows of the thread table and the printed 2-1/2 in rows come out.
 import { isProblem, type Problem } from "../../problem.ts";
 import { notInTable } from "../../tables/table.ts";
 import type { ThreadLimits } from "./thread-limit-parts.ts";
