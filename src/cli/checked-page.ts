@@ -1,7 +1,8 @@
 // One page, worked out and laid open: its checks, its cells, and what has no answer.
 import type { Item } from "../document/item.ts";
 import type { Cell, CheckValue } from "../engine/cell.ts";
-import { type LivePage, openPage } from "../engine/live-page.ts";
+import type { LivePage } from "../engine/live-page.ts";
+import { openPage } from "../engine/open-page.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import type { State } from "../verdict.ts";

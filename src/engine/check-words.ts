@@ -1,5 +1,5 @@
 // The words of a check: what it asked, and value against limit in the unit of the page.
-import { methods } from "../methods/index.ts";
+import { methods } from "../methods/register.ts";
 import { formatShort, type UnitChoice } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
 import { formatIn } from "../units/format.ts";

@@ -1,6 +1,5 @@
 // A page that recomputes: items become cells, typed texts change givens, every cell can say why.
 import type { Item, Page } from "../document/item.ts";
-import { readPage } from "../document/read.ts";
 import { writeKind, writeValue } from "../document/write.ts";
 import { type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
@@ -37,12 +36,6 @@ export interface LivePage {
 }
 
 export const cellName = (item: Item): string => ("name" in item ? item.name : `#${item.index + 1}`);
-
-export function openPage(text: string, file: string): LivePage | readonly Problem[] {
-  const { page, problems } = readPage(text, file);
-  if (!page || problems.length > 0) return problems;
-  return livePage(page, text);
-}
 
 export function livePage(page: Page, startText: string): LivePage {
   const items = new Map(page.items.map((item) => [cellName(item), item]));

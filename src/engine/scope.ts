@@ -1,6 +1,6 @@
 // What a name in a formula stands for: a given, a working, an output, a column of readings.
 import type { OutputValue } from "../methods/field.ts";
-import { methods } from "../methods/index.ts";
+import { methods } from "../methods/register.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionless } from "../units/dimension.ts";

@@ -1,7 +1,7 @@
 // Which cells an item reads, known before anything is computed; loops among them, by name.
 import type { InputText, Item, RowText } from "../document/item.ts";
 import { names } from "../formula/parse.ts";
-import { methods } from "../methods/index.ts";
+import { methods } from "../methods/register.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { formulaTree } from "./formula.ts";
 

@@ -1,7 +1,7 @@
 // A working: a method of the catalogue with the page's own inputs, or a formula of the author's.
 import type { FormulaItem, MethodItem } from "../document/item.ts";
 import type { InputValue } from "../methods/field.ts";
-import { methodNamed } from "../methods/index.ts";
+import { methodNamed } from "../methods/register.ts";
 import { isProblem, type Problem } from "../problem.ts";
 import { unit } from "../units/unit.ts";
 import type { CellValue } from "./cell.ts";

@@ -1,6 +1,7 @@
 // One change on a page of 1,000 cells, settled, against a plain loop over the same arithmetic in the same order.
 
-import { type LivePage, openPage } from "../../src/engine/live-page.ts";
+import type { LivePage } from "../../src/engine/live-page.ts";
+import { openPage } from "../../src/engine/open-page.ts";
 import { isProblem } from "../../src/problem.ts";
 import type { Bench } from "./bench.ts";
 

@@ -1,21 +1,25 @@
 // Small worlds for the engine's tests: a page in a few lines, opened and settled.
 import type { Cell, CheckValue } from "../../src/engine/cell.ts";
-import { type LivePage, openPage, type Settled } from "../../src/engine/live-page.ts";
+import type { LivePage, Settled } from "../../src/engine/live-page.ts";
+import { openPage } from "../../src/engine/open-page.ts";
 import { isProblem, type Problem, root, sentence } from "../../src/problem.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 
 /** One item as YAML lines; every value is written as JSON, which YAML reads. */
 const item = (first: readonly [string, string], fields: Fields): string =>
-  [`  - ${first[0]}: ${first[1]}`, ...Object.entries(fields).map(([key, value]) => `    ${key}: ${JSON.stringify(value)}`)].join(
-    "\n",
-  );
+  [
+    `  - ${first[0]}: ${first[1]}`,
+    ...Object.entries(fields).map(([key, value]) => `    ${key}: ${JSON.stringify(value)}`),
+  ].join("\n");
 
-export const given = (name: string, value: string, more: Fields = {}): string => item(["given", name], { value, ...more });
+export const given = (name: string, value: string, more: Fields = {}): string =>
+  item(["given", name], { value, ...more });
 export const working = (name: string, formula: string, more: Fields = {}): string =>
   item(["working", name], { is: formula, ...more });
 export const method = (name: string, by: string, of: Fields): string => item(["working", name], { by, of });
-export const check = (name: string, that: string, more: Fields = {}): string => item(["check", name], { that, ...more });
+export const check = (name: string, that: string, more: Fields = {}): string =>
+  item(["check", name], { that, ...more });
 export const reading = (name: string, columns: Fields, rows: readonly string[]): string =>
   `${item(["reading", name], { columns })}\n    rows: |\n${rows.map((row) => `      ${row}`).join("\n")}`;
 
@@ -24,8 +28,8 @@ export const pageText = (...items: readonly string[]): string =>
 
 export function open(text: string): LivePage {
   const page = openPage(text, "page.yaml");
-  if (Array.isArray(page)) throw new Error(page.map(sentence).join("\n"));
-  return page as LivePage;
+  if ("settle" in page) return page;
+  throw new Error(page.map(sentence).join("\n"));
 }
 
 export async function settled(...items: readonly string[]): Promise<LivePage> {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { openPage } from "../../src/engine/live-page.ts";
+import { openPage } from "../../src/engine/open-page.ts";
 import { isProblem } from "../../src/problem.ts";
 import { cellAt, check, given, method, open, pageText, settled, shown, siAt, working } from "./helpers.ts";
 
@@ -7,7 +7,11 @@ const items = [
   given("torque", "480 N.m"),
   given("nutFactor", "0.2"),
   method("bolt", "metric-thread", { designation: "M24x3" }),
-  method("tension", "preload-from-torque", { torque: "torque", nutFactor: "nutFactor", diameter: "bolt.majorDiameter" }),
+  method("tension", "preload-from-torque", {
+    torque: "torque",
+    nutFactor: "nutFactor",
+    diameter: "bolt.majorDiameter",
+  }),
   working("share", 'tension / "200 kN"'),
   check("limit", "share", { atMost: "0.9" }),
 ];
@@ -39,7 +43,14 @@ describe("opening", () => {
 
   test("cells come in the order of the page and know what they use and what uses them", async () => {
     const page = await settled(...items);
-    expect(page.cells().map((c) => c.name)).toEqual(["torque", "nutFactor", "bolt", "tension", "share", "limit"]);
+    expect(page.cells().map((c) => c.name)).toEqual([
+      "torque",
+      "nutFactor",
+      "bolt",
+      "tension",
+      "share",
+      "limit",
+    ]);
     expect(cellAt(page, "tension").uses.toSorted()).toEqual(["bolt", "nutFactor", "torque"]);
     expect(cellAt(page, "tension").usedBy).toEqual(["share"]);
     expect(cellAt(page, "limit").usedBy).toEqual([]);

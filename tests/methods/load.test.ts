@@ -1,6 +1,7 @@
 // Every method loads, names its sources, keeps its public names and has its evidence.
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { catalogue as families } from "../../src/methods/catalogue.ts";
 import { methodNamed, methods, solve } from "../../src/methods/index.ts";
 import { planOf } from "../../src/methods/run.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
@@ -32,15 +33,20 @@ for (const [id, method] of methods)
 
     test("its file is where its name says and exports it", () => {
       const name = id.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
-      const index = readFileSync(new URL("src/methods/index.ts", root), "utf8");
-      const path = new RegExp(`import \\{ ${name} \\} from "\\./([a-z]+/${id}\\.ts)"`).exec(index)?.[1];
-      expect(path, "import in the register").toBeDefined();
-      expect(existsSync(new URL(`src/methods/${path}`, root))).toBe(true);
+      const family = Object.entries(families).find(([, ids]) => ids.some((member) => member === id))?.[0];
+      expect(family, "family in catalogue.ts").toBeDefined();
+      const index = readFileSync(new URL(`src/methods/${family}/index.ts`, root), "utf8");
+      expect(index).toContain(`import { ${name} } from "./${id}.ts"`);
+      expect(existsSync(new URL(`src/methods/${family}/${id}.ts`, root))).toBe(true);
     });
 
     test("every step has a source with words in it", () => {
       const plan = planOf(method);
-      const steps = [...plan.steps, ...plan.each.flatMap((e) => e.steps), ...Object.values(plan.variants).flat()];
+      const steps = [
+        ...plan.steps,
+        ...plan.each.flatMap((e) => e.steps),
+        ...Object.values(plan.variants).flat(),
+      ];
       for (const step of steps)
         expect(step.source && cite(step.source).length, `${id} ${step.name}`).toBeGreaterThan(10);
       if (method.procedure) expect(cite(method.procedure.source).length).toBeGreaterThan(10);
@@ -87,4 +93,8 @@ test("solve by a misspelt id suggests the nearest method", () => {
   expect(said.code).toBe("unknown-method");
   expect(said.suggestions).toContain("preload-from-torque");
   expect(isProblem(methodNamed("nothing like it at all"))).toBe(true);
+});
+
+test("the catalogue lists exactly the methods that are loaded, in the same order", () => {
+  expect(Object.values(families).flat()).toEqual([...methods.keys()]);
 });

@@ -1,0 +1,13 @@
+// A page file opened with only the families of methods that it asks for: the browser.
+import { isMethodItem } from "../document/item.ts";
+import { readPage } from "../document/read.ts";
+import { loadMethods } from "../methods/load.ts";
+import type { Problem } from "../problem.ts";
+import { type LivePage, livePage } from "./live-page.ts";
+
+export async function fetchPage(text: string, file: string): Promise<LivePage | readonly Problem[]> {
+  const { page, problems } = readPage(text, file);
+  if (!page || problems.length > 0) return problems;
+  await loadMethods(page.items.filter(isMethodItem).map((item) => item.by));
+  return livePage(page, text);
+}
