@@ -1,5 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { cellAt, change, check, given, method, open, pageText, settled, shown, siAt, working } from "./helpers.ts";
+import {
+  cellAt,
+  change,
+  check,
+  given,
+  method,
+  open,
+  pageText,
+  settled,
+  shown,
+  siAt,
+  working,
+} from "./helpers.ts";
 
 const diamond = [
   given("a", "2 kN"),
@@ -105,7 +117,9 @@ describe("a value that stays stops the wave", () => {
     const items = [given("a", "2 kN"), given("b", "3 mm"), check("product", "a * b", { atMost: "100 N.m" })];
     const page = await settled(...items);
     await change(page, { a: "3 kN", b: "2 mm" });
-    expect(shown(page)).toEqual(shown(await settled(given("a", "3 kN"), given("b", "2 mm"), ...items.slice(2))));
+    expect(shown(page)).toEqual(
+      shown(await settled(given("a", "3 kN"), given("b", "2 mm"), ...items.slice(2))),
+    );
   });
 
   test("a check keeps up with a limit and an uncertainty that move by less than its words show", async () => {
@@ -121,7 +135,11 @@ describe("a value that stays stops the wave", () => {
   });
 
   test("another spelling of the same quantity is a new text but the same number: one level runs", async () => {
-    const page = await settled(given("a", "2 kN"), working("twice", "2 * a"), working("fourfold", "2 * twice"));
+    const page = await settled(
+      given("a", "2 kN"),
+      working("twice", "2 * a"),
+      working("fourfold", "2 * twice"),
+    );
     const { ran } = await change(page, { a: "2000 N" });
     expect(ran).toEqual(["a", "twice"]);
     expect(siAt(page, "fourfold")).toBe(8000);
@@ -205,4 +223,7 @@ describe("changes close together", () => {
 });
 
 const later = (turns: number): Promise<string> =>
-  Array.from({ length: turns }).reduce<Promise<string>>((wait) => wait.then(() => "still waiting"), Promise.resolve(""));
+  Array.from({ length: turns }).reduce<Promise<string>>(
+    (wait) => wait.then(() => "still waiting"),
+    Promise.resolve(""),
+  );

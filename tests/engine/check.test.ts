@@ -1,6 +1,17 @@
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/problem.ts";
-import { cellAt, change, check, checkAt, given, method, problemAt, settled, stateAt, working } from "./helpers.ts";
+import {
+  cellAt,
+  change,
+  check,
+  checkAt,
+  given,
+  method,
+  problemAt,
+  settled,
+  stateAt,
+  working,
+} from "./helpers.ts";
 
 const below = (value: string, limit: string, more: Record<string, unknown> = {}) =>
   settled(given("a", value), check("c", "a", { atMost: limit, ...more }));
@@ -34,7 +45,9 @@ describe("the five states", () => {
   });
 
   test("a waiver does not turn a missing value into an answer", async () => {
-    expect(stateAt(await below("", "15 kN", { waived: { by: "owner", why: "later" } }), "c")).toBe("no answer");
+    expect(stateAt(await below("", "15 kN", { waived: { by: "owner", why: "later" } }), "c")).toBe(
+      "no answer",
+    );
   });
 });
 
@@ -68,18 +81,27 @@ describe("guarded uncertainty, limit 15 µm and doubt √(3² + 2²) = 3.61 µm"
   });
 
   test("a doubt of 0 gives proven or fails and nothing between", async () => {
-    const page = await settled(given("a", "15 um"), check("c", "a", { atMost: "15 um", uncertainty: "0 um" }));
+    const page = await settled(
+      given("a", "15 um"),
+      check("c", "a", { atMost: "15 um", uncertainty: "0 um" }),
+    );
     expect(stateAt(page, "c")).toBe("proven");
   });
 
   test("a negative doubt has no answer and the sentence names the uncertainty", async () => {
-    const page = await settled(given("a", "14 um"), check("c", "a", { atMost: "15 um", uncertainty: "-1 um" }));
+    const page = await settled(
+      given("a", "14 um"),
+      check("c", "a", { atMost: "15 um", uncertainty: "-1 um" }),
+    );
     expect(stateAt(page, "c")).toBe("no answer");
     expect(sentence(problemAt(page, "c"))).toMatch(/uncertainty.*(got -1 um|at least 0)/);
   });
 
   test("a doubt of another dimension has no answer", async () => {
-    const page = await settled(given("a", "14 um"), check("c", "a", { atMost: "15 um", uncertainty: "3 kN" }));
+    const page = await settled(
+      given("a", "14 um"),
+      check("c", "a", { atMost: "15 um", uncertainty: "3 kN" }),
+    );
     expect(problemAt(page, "c").what).toBe("uncertainty");
   });
 });
@@ -93,7 +115,10 @@ describe("limits", () => {
   });
 
   test("a range narrower than the doubt can never be proven", async () => {
-    const page = await settled(given("a", "5 um"), check("c", "a", { between: ["4 um", "6 um"], uncertainty: "3 um" }));
+    const page = await settled(
+      given("a", "5 um"),
+      check("c", "a", { between: ["4 um", "6 um"], uncertainty: "3 um" }),
+    );
     expect(stateAt(page, "c")).toBe("unproven");
   });
 
@@ -111,7 +136,11 @@ describe("limits", () => {
   });
 
   test("limits may be names and formulas, and a change of a limit judges again", async () => {
-    const page = await settled(given("a", "5 kN"), given("most", "8 kN"), check("c", "a", { atMost: "most / 2" }));
+    const page = await settled(
+      given("a", "5 kN"),
+      given("most", "8 kN"),
+      check("c", "a", { atMost: "most / 2" }),
+    );
     expect(stateAt(page, "c")).toBe("fails");
     const { ran } = await change(page, { most: "12 kN" });
     expect(ran).toEqual(["most", "c"]);
@@ -159,7 +188,10 @@ describe("a yes or no", () => {
   });
 
   test("waived keeps what it judged", async () => {
-    const page = await settled(given("a", "7 kN"), check("c", 'a < "6 kN"', { waived: { by: "owner", why: "known" } }));
+    const page = await settled(
+      given("a", "7 kN"),
+      check("c", 'a < "6 kN"', { waived: { by: "owner", why: "known" } }),
+    );
     expect(checkAt(page, "c")).toMatchObject({ state: "waived", judged: "fails" });
   });
 

@@ -19,9 +19,10 @@ const stiffness = 1e6; // kN/mm in N/m
 /** Rounded to the digits of the figure, the value is the figure. */
 const figure = (name: string, printed: string, unit = 1) => {
   const decimals = printed.split(".")[1]?.length ?? 0;
-  expect(Math.abs(siAt(page, name) / unit - Number(printed)), `${name} is ${siAt(page, name) / unit}`).toBeLessThanOrEqual(
-    0.5 * 10 ** -decimals + 1e-9,
-  );
+  expect(
+    Math.abs(siAt(page, name) / unit - Number(printed)),
+    `${name} is ${siAt(page, name) / unit}`,
+  ).toBeLessThanOrEqual(0.5 * 10 ** -decimals + 1e-9);
 };
 
 /** SI number of a step between. */
@@ -105,7 +106,8 @@ describe("margins at 500 N.m", () => {
     figure("atTest.ratio", "1.26");
     figure("atWork.ratio", "1.64");
     figure("inTrip.ratio", "1.28");
-    for (const check of ["shutAtTest", "shutAtWork", "shutInTrip"]) expect(stateAt(page, check)).toBe("proven");
+    for (const check of ["shutAtTest", "shutAtWork", "shutInTrip"])
+      expect(stateAt(page, check)).toBe("proven");
   });
   test("489 MPa while the wrench turns, 74 % of yield", () => {
     figure("assembly.equivalentStress", "489", MPa);
@@ -138,5 +140,8 @@ describe("margins at 500 N.m", () => {
 });
 
 test("the separation margin inputs are those of the page", () => {
-  expect(step("inTrip", "separationLoad")).toBeCloseTo(siAt(page, "leastPreload") + siAt(page, "trip.change"), 6);
+  expect(step("inTrip", "separationLoad")).toBeCloseTo(
+    siAt(page, "leastPreload") + siAt(page, "trip.change"),
+    6,
+  );
 });

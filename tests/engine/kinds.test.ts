@@ -57,7 +57,11 @@ describe("kinds on a page", () => {
   });
 
   test("a reading minus a reading is a temperature difference", async () => {
-    const page = await settled(given("room", "68 degF"), given("store", "41 degF"), working("step", "room - store"));
+    const page = await settled(
+      given("room", "68 degF"),
+      given("store", "41 degF"),
+      working("step", "room - store"),
+    );
     expect(siAt(page, "step")).toBeCloseTo(15, 10);
     expect(page.cell("step")?.value).toMatchObject({ kind: "temperature difference" });
   });

@@ -14,7 +14,10 @@ describe("reading a method's outputs", () => {
   });
 
   test("several outputs must be read as name.output, and the sentence lists some", async () => {
-    const page = await settled(method("bolt", "metric-thread", { designation: "M24" }), working("a", "2 * bolt"));
+    const page = await settled(
+      method("bolt", "metric-thread", { designation: "M24" }),
+      working("a", "2 * bolt"),
+    );
     const said = problemAt(page, "a");
     expect(said.code).toBe("several-outputs");
     expect(said.must).toContain("bolt.majorDiameter");
@@ -100,7 +103,10 @@ describe("reading a method's outputs", () => {
   });
 
   test("a designation may come from a text given", async () => {
-    const page = await settled(given("thread", "M24x3", { as: "text" }), method("bolt", "metric-thread", { designation: "thread" }));
+    const page = await settled(
+      given("thread", "M24x3", { as: "text" }),
+      method("bolt", "metric-thread", { designation: "thread" }),
+    );
     expect(siAt(page, "bolt.majorDiameter")).toBe(0.024);
     page.change("thread", "M16");
     await page.settle();

@@ -49,14 +49,22 @@ describe("a table of readings", () => {
   });
 
   test("no reading at all: the mean has no answer, the count is 0", async () => {
-    const page = await settled(trial("1,", "2,"), working("n", "count(trial.stretch)"), working("middle", "mean(trial.stretch)"));
+    const page = await settled(
+      trial("1,", "2,"),
+      working("n", "count(trial.stretch)"),
+      working("middle", "mean(trial.stretch)"),
+    );
     expect(siAt(page, "n")).toBe(0);
     expect(problemAt(page, "middle").code).toBeTruthy();
     expect(cellAt(page, "middle").guilty).toBe("middle");
   });
 
   test("one reading has a mean and no deviation", async () => {
-    const page = await settled(trial("1,0.2"), working("m", "mean(trial.stretch)"), working("s", "deviation(trial.stretch)"));
+    const page = await settled(
+      trial("1,0.2"),
+      working("m", "mean(trial.stretch)"),
+      working("s", "deviation(trial.stretch)"),
+    );
     expect(siAt(page, "m")).toBe(0.0002);
     expect(problemAt(page, "s").code).toBeTruthy();
   });

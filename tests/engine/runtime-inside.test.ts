@@ -25,8 +25,6 @@ test("_computeSoon may be replaced and is what schedules a wave", async () => {
 });
 
 test("the version is pinned exactly", () => {
-  const file = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8")) as {
-    dependencies: Record<string, string>;
-  };
-  expect(file.dependencies["@observablehq/runtime"]).toMatch(/^\d+\.\d+\.\d+$/);
+  const file = readFileSync(new URL("../../package.json", import.meta.url), "utf8");
+  expect(file).toMatch(/"@observablehq\/runtime": "\d+\.\d+\.\d+"/);
 });

@@ -7,10 +7,21 @@ import { problemAt, rootAt, siAt } from "./helpers.ts";
 
 const place = { line: 1, column: 1 };
 const given = (name: string, value: string): Item => ({ kind: "given", name, value, place, index: 0 });
-const working = (name: string, formula: string): Item => ({ kind: "working", name, formula, place, index: 0 });
+const working = (name: string, formula: string): Item => ({
+  kind: "working",
+  name,
+  formula,
+  place,
+  index: 0,
+});
 
 function open(items: readonly Item[]): LivePage {
-  const page: Page = { file: "page.yaml", title: "a page", show: {}, items: items.map((item, index) => ({ ...item, index })) };
+  const page: Page = {
+    file: "page.yaml",
+    title: "a page",
+    show: {},
+    items: items.map((item, index) => ({ ...item, index })),
+  };
   return livePage(page, "");
 }
 
@@ -25,7 +36,9 @@ async function ranAfter(page: LivePage, name: string, text: string): Promise<rea
 }
 
 describe("a chain of 5,000 cells", () => {
-  test("settles, follows a change to its end, and comes back from no answer", { timeout: 120_000 }, async () => {
+  test("settles, follows a change to its end, and comes back from no answer", {
+    timeout: 120_000,
+  }, async () => {
     const page = open(chain(5000));
     expect((await page.settle()).ran).toHaveLength(5001);
     expect(siAt(page, "c5000")).toBeCloseTo(5.001, 9);
@@ -49,7 +62,9 @@ describe("a chain of 5,000 cells", () => {
     expect(problemAt(page, "c2500").code).toBe("loop");
   });
 
-  test("a cut in the middle stops the wave there: only what lies before it runs", { timeout: 120_000 }, async () => {
+  test("a cut in the middle stops the wave there: only what lies before it runs", {
+    timeout: 120_000,
+  }, async () => {
     const items = chain(2000);
     items[1000] = working("c1000", 'min(c999, "1 mm")');
     const page = open(items);
@@ -65,7 +80,9 @@ describe("1,000 cells in ten levels of a hundred", () => {
   const cells = [
     ...Array.from({ length: 100 }, (_, i) => given(level(0, i), `${i + 1} mm`)),
     ...Array.from({ length: 9 }, (_, n) =>
-      Array.from({ length: 100 }, (_, i) => working(level(n + 1, i), `${level(n, i)} + ${level(n, (i + 1) % 100)}`)),
+      Array.from({ length: 100 }, (_, i) =>
+        working(level(n + 1, i), `${level(n, i)} + ${level(n, (i + 1) % 100)}`),
+      ),
     ).flat(),
   ];
 
@@ -82,7 +99,9 @@ describe("1,000 cells in ten levels of a hundred", () => {
     expect(new Set(ran).size).toBe(55);
   });
 
-  test("the same page opened twice runs in the same order and gives the same numbers", { timeout: 60_000 }, async () => {
+  test("the same page opened twice runs in the same order and gives the same numbers", {
+    timeout: 60_000,
+  }, async () => {
     const [one, two] = [open(cells), open(cells)];
     expect((await one.settle()).ran).toEqual((await two.settle()).ran);
     for (let i = 0; i < 100; i++) expect(siAt(one, level(9, i))).toBe(siAt(two, level(9, i)));
@@ -90,7 +109,10 @@ describe("1,000 cells in ten levels of a hundred", () => {
 });
 
 test("one given used by 3,000 cells reaches them all", { timeout: 60_000 }, async () => {
-  const page = open([given("a", "1 mm"), ...Array.from({ length: 3000 }, (_, i) => working(`b${i}`, `a * ${i + 2}`))]);
+  const page = open([
+    given("a", "1 mm"),
+    ...Array.from({ length: 3000 }, (_, i) => working(`b${i}`, `a * ${i + 2}`)),
+  ]);
   await page.settle();
   expect(await ranAfter(page, "a", "2 mm")).toHaveLength(3001);
   expect(siAt(page, "b2999")).toBeCloseTo(6.002, 12);

@@ -1,12 +1,32 @@
 // Loops, unknown names and answers that are not there.
 import { describe, expect, test } from "vitest";
 import { isProblem, sentence } from "../../src/problem.ts";
-import { cellAt, change, check, given, method, problemAt, rootAt, settled, siAt, stateAt, working } from "./helpers.ts";
+import {
+  cellAt,
+  change,
+  check,
+  given,
+  method,
+  problemAt,
+  rootAt,
+  settled,
+  siAt,
+  stateAt,
+  working,
+} from "./helpers.ts";
 
 describe("loops are named and never hang", () => {
   test("a → b → a, in both cells, and the cell behind them", async () => {
-    const page = await settled(working("a", "b * 2"), working("b", "a / 2"), working("c", "a + 1"), given("free", "2 mm"));
-    expect(problemAt(page, "a")).toMatchObject({ code: "loop", got: expect.stringMatching(/a → b → a|b → a → b/) });
+    const page = await settled(
+      working("a", "b * 2"),
+      working("b", "a / 2"),
+      working("c", "a + 1"),
+      given("free", "2 mm"),
+    );
+    expect(problemAt(page, "a")).toMatchObject({
+      code: "loop",
+      got: expect.stringMatching(/a → b → a|b → a → b/),
+    });
     expect(problemAt(page, "b").code).toBe("loop");
     expect(rootAt(page, "c").code).toBe("loop");
     expect(["a", "b"]).toContain(cellAt(page, "c").guilty);
@@ -38,13 +58,23 @@ describe("loops are named and never hang", () => {
   });
 
   test("two loops through the same cell: no member is left to hang", async () => {
-    const page = await settled(working("a", "b + c"), working("b", "a"), working("c", "a"), working("d", "c"));
+    const page = await settled(
+      working("a", "b + c"),
+      working("b", "a"),
+      working("c", "a"),
+      working("d", "c"),
+    );
     for (const name of ["a", "b", "c"]) expect(problemAt(page, name).code).toBe("loop");
     expect(rootAt(page, "d").code).toBe("loop");
   });
 
   test("a loop does not stop a change elsewhere on the page", async () => {
-    const page = await settled(working("a", "b"), working("b", "a"), given("load", "1 kN"), working("twice", "2 * load"));
+    const page = await settled(
+      working("a", "b"),
+      working("b", "a"),
+      given("load", "1 kN"),
+      working("twice", "2 * load"),
+    );
     const { ran } = await change(page, { load: "2 kN" });
     expect(ran).toEqual(["load", "twice"]);
   });
@@ -58,7 +88,11 @@ describe("loops are named and never hang", () => {
 
 describe("names", () => {
   test("a name no item has suggests the nearest one of the page", async () => {
-    const page = await settled(given("netTorque", "500 N.m"), given("nutFactor", "0.2"), working("twice", "2 * netTorqe"));
+    const page = await settled(
+      given("netTorque", "500 N.m"),
+      given("nutFactor", "0.2"),
+      working("twice", "2 * netTorqe"),
+    );
     const said = problemAt(page, "twice");
     expect(said).toMatchObject({ code: "unknown-name", what: "netTorqe" });
     expect(said.suggestions).toEqual(["netTorque"]);
@@ -82,7 +116,10 @@ describe("names", () => {
   });
 
   test("a misspelt output suggests the nearest output", async () => {
-    const page = await settled(method("bolt", "metric-thread", { designation: "M24" }), working("a", "bolt.majorDiametr"));
+    const page = await settled(
+      method("bolt", "metric-thread", { designation: "M24" }),
+      working("a", "bolt.majorDiametr"),
+    );
     expect(problemAt(page, "a")).toMatchObject({ code: "no-such-output" });
     expect(problemAt(page, "a").suggestions).toContain("bolt.majorDiameter");
   });
@@ -126,7 +163,12 @@ describe("no answer", () => {
   });
 
   test("a formula that fails in the middle is the guilty one, not the given before it", async () => {
-    const page = await settled(given("a", "3"), working("b", "1 / (a - 3)"), working("c", "b + 1"), working("d", "c * 2"));
+    const page = await settled(
+      given("a", "3"),
+      working("b", "1 / (a - 3)"),
+      working("c", "b + 1"),
+      working("d", "c * 2"),
+    );
     expect(cellAt(page, "d").guilty).toBe("b");
     expect(rootAt(page, "d").code).toMatch(/division/);
     expect(problemAt(page, "b")).toBe(rootAt(page, "d"));

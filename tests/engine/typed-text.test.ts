@@ -119,13 +119,24 @@ describe("typed text", () => {
   });
 
   test("texts with marks of the file format come back as typed", async () => {
-    for (const typed of ["'5 kN'", "5 kN # no comment", "{5: kN}", "- 5 kN", 'say "5"', "5: kN", "#", "[5] kN"]) {
+    for (const typed of [
+      "'5 kN'",
+      "5 kN # no comment",
+      "{5: kN}",
+      "- 5 kN",
+      'say "5"',
+      "5: kN",
+      "#",
+      "[5] kN",
+    ]) {
       const page = open(text);
       await page.settle();
       await change(page, { netTorque: typed });
       const reopened = open(page.text());
       await reopened.settle();
-      expect(reopened.page.items.find((item) => "name" in item && item.name === "netTorque")).toMatchObject({ value: typed });
+      expect(reopened.page.items.find((item) => "name" in item && item.name === "netTorque")).toMatchObject({
+        value: typed,
+      });
     }
   });
 });

@@ -4,7 +4,10 @@ import type { LivePage } from "../../src/engine/live-page.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
 
 export function viewText(page: LivePage): string {
-  return `${page.cells().flatMap((cell) => linesOf(cell, page)).join("\n")}\n`;
+  return `${page
+    .cells()
+    .flatMap((cell) => linesOf(cell, page))
+    .join("\n")}\n`;
 }
 
 function linesOf({ name, value, guilty }: Cell, page: LivePage): string[] {

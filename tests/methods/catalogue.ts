@@ -124,14 +124,7 @@ export const catalogue: Readonly<Record<string, PublicNames>> = {
     outputs: ["holeMax", "holeMin", "shaftMax", "shaftMin", "clearanceMax", "clearanceMin"],
   },
   "size-at-reference": {
-    inputs: [
-      "reading",
-      "partTemperature",
-      "gaugeTemperature",
-      "partExpansion",
-      "gaugeExpansion",
-      "nominal",
-    ],
+    inputs: ["reading", "partTemperature", "gaugeTemperature", "partExpansion", "gaugeExpansion", "nominal"],
     outputs: ["size", "correction"],
   },
   "press-fit": {

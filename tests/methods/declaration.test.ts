@@ -13,14 +13,19 @@ const declared = (changes: Partial<Declaration>): Declaration =>
     inputs: {
       force: { kind: "force", says: "force" },
       arm: { kind: "length", says: "arm" },
-      layers: { kind: "list", says: "layers", optional: true, of: { thickness: { kind: "length", says: "t" } } },
+      layers: {
+        kind: "list",
+        says: "layers",
+        optional: true,
+        of: { thickness: { kind: "length", says: "t" } },
+      },
     },
     steps: { torque: "force * arm" },
     outputs: { torque: { kind: "torque", says: "torque" } },
     limits: [],
     sources: { "*": known },
     ...changes,
-  } as Declaration);
+  });
 
 const loading = (changes: Partial<Declaration>) => () => planOf(declared(changes));
 
@@ -29,7 +34,11 @@ test("a declaration that holds together loads", () => {
 });
 
 test.each<[string, Partial<Declaration>, RegExp]>([
-  ["a step whose dimension is not that of its output", { steps: { torque: "force / arm" } }, /torque.*must be a torque/],
+  [
+    "a step whose dimension is not that of its output",
+    { steps: { torque: "force / arm" } },
+    /torque.*must be a torque/,
+  ],
   ["a sum of unlike dimensions", { steps: { torque: "force + arm" } }, /torque/],
   ["a step that names something unknown", { steps: { torque: "force * lever" } }, /lever/],
   [
@@ -49,12 +58,12 @@ test.each<[string, Partial<Declaration>, RegExp]>([
     /limit "force > "1 mm""/,
   ],
   ["a limit that does not parse", { limits: [{ that: "force >", else: "no" }] }, /limit "force >"/],
-  ["a row formula of a list that is not declared", { each: { plates: { half: "thickness / 2" } } }, /thickness/],
   [
-    "a column used where one number is meant",
-    { steps: { torque: "force * layers.thickness" } },
-    /torque/,
+    "a row formula of a list that is not declared",
+    { each: { plates: { half: "thickness / 2" } } },
+    /thickness/,
   ],
+  ["a column used where one number is meant", { steps: { torque: "force * layers.thickness" } }, /torque/],
   ["a sine of a length", { steps: { torque: "force * arm * sin(arm)" } }, /torque/],
 ])("%s fails to load", (_, changes, words) => {
   expect(loading(changes)).toThrow(words);
@@ -69,7 +78,9 @@ test("an output declared as a number that a comparison answers fails to load", (
 });
 
 test("variants chosen by something that is no text input fail to load", () => {
-  expect(loading({ variants: { by: "form", sets: { a: { torque: "force * arm" } } }, steps: {} })).toThrow(/form/);
+  expect(loading({ variants: { by: "form", sets: { a: { torque: "force * arm" } } }, steps: {} })).toThrow(
+    /form/,
+  );
 });
 
 test("a choice that no variant answers fails to load", () => {

@@ -32,11 +32,17 @@ export function yes(result: Solution | Problem, output: string): boolean {
   return found.yes;
 }
 
-export function rows(result: Solution | Problem, output: string): readonly Readonly<Record<string, number>>[] {
+/** Numbers of a list, row by row; texts are left out. */
+export function rows(
+  result: Solution | Problem,
+  output: string,
+): readonly Readonly<Record<string, number>>[] {
   const found = answer(result).outputs[output];
   if (found?.kind !== "list") throw new Error(`no list ${output}`);
   return found.rows.map((row) =>
-    Object.fromEntries(Object.entries(row).map(([name, value]) => [name, value.si])),
+    Object.fromEntries(
+      Object.entries(row).flatMap(([name, value]) => ("si" in value ? [[name, value.si]] : [])),
+    ),
   );
 }
 
@@ -68,9 +74,10 @@ export function expectClose(found: number, expected: number, relative = 1e-12): 
 export function expectPrinted(found: number, printed: string, factor = 1): void {
   const decimals = printed.split(".")[1]?.length ?? 0;
   const half = 0.5 * 10 ** -decimals;
-  expect(Math.abs(found / factor - Number(printed)), `${found / factor} printed ${printed}`).toBeLessThanOrEqual(
-    half * (1 + 1e-9),
-  );
+  expect(
+    Math.abs(found / factor - Number(printed)),
+    `${found / factor} printed ${printed}`,
+  ).toBeLessThanOrEqual(half * (1 + 1e-9));
 }
 
 export function deepFreeze<T>(value: T): T {
@@ -122,7 +129,10 @@ function expectNamed(method: AnyMethod, limit: string, said: Problem): void {
     method.between?.[name]?.says ?? name,
     columnWords(method, name),
   ]);
-  expect(labels.some((label) => words.includes(label)), words).toBe(true);
+  expect(
+    labels.some((label) => words.includes(label)),
+    words,
+  ).toBe(true);
 }
 
 /** What a column such as segments.area is called. */

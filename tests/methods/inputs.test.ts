@@ -13,12 +13,14 @@ const quantityNames = (inputs: Readonly<Record<string, InputField>>) =>
   );
 
 /** A unit of another dimension than the kind's own. */
-const foreignUnit = (kind: Kind): string => (kinds[kind].dimension.mass === 1 && kind === "force" ? "mm" : "kN");
+const foreignUnit = (kind: Kind): string =>
+  kinds[kind].dimension.mass === 1 && kind === "force" ? "mm" : "kN";
 
 for (const [id, method] of methods)
   describe.skipIf(!goodInputs[id])(id, () => {
     const good = goodInputs[id] ?? {}; // a method without an entry fails in load.test.ts
     const solve = (change: Readonly<Record<string, unknown>>) =>
+      // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- values of wrong types are the point
       method.solveNamed({ ...good, ...change } as Readonly<Record<string, InputValue | undefined>>);
 
     test("frozen inputs are untouched and give the same answer twice", () => {
@@ -31,9 +33,13 @@ for (const [id, method] of methods)
 
     test("a solution does not change when a later one is worked out", () => {
       const first = answer(method.solveNamed(good));
-      const shown = first.working.map((step) => `${step.name} ${step.result()} ${JSON.stringify(step.numbers())}`);
+      const shown = first.working.map(
+        (step) => `${step.name} ${step.result()} ${JSON.stringify(step.numbers())}`,
+      );
       method.solveNamed(good);
-      expect(first.working.map((step) => `${step.name} ${step.result()} ${JSON.stringify(step.numbers())}`)).toEqual(shown);
+      expect(
+        first.working.map((step) => `${step.name} ${step.result()} ${JSON.stringify(step.numbers())}`),
+      ).toEqual(shown);
     });
 
     test("an input name with a letter missing is refused and suggests the nearest", () => {
@@ -46,12 +52,14 @@ for (const [id, method] of methods)
     });
 
     test("names that every object has are not inputs", () => {
-      for (const name of ["toString", "constructor", "__proto__x"]) expect(refusal(solve({ [name]: "1" })).code).toBe("unknown-input");
+      for (const name of ["toString", "constructor", "__proto__x"])
+        expect(refusal(solve({ [name]: "1" })).code).toBe("unknown-input");
     });
 
     test("a required input left out is asked for by name with an example", () => {
       for (const [name, field] of Object.entries(method.inputs)) {
-        const needed = !("optional" in field && field.optional) && !("default" in field && field.default !== undefined);
+        const needed =
+          !("optional" in field && field.optional) && !("default" in field && field.default !== undefined);
         if (!needed) continue;
         for (const nothing of [undefined, ""]) {
           const said = refusal(solve({ [name]: nothing }));
@@ -109,7 +117,8 @@ for (const [id, method] of methods)
 
     test("a list where one value is meant, null and a truth are refused and do not throw", () => {
       for (const { name } of quantityNames(method.inputs))
-        for (const bad of [[], [{ a: "1 mm" }], null, true, {}]) expect(refusal(solve({ [name]: bad })).where).toBe(id);
+        for (const bad of [[], [{ a: "1 mm" }], null, true, {}])
+          expect(refusal(solve({ [name]: bad })).where).toBe(id);
     });
 
     test("a text with choices is taken in any case and refused with the choices otherwise", () => {
@@ -119,7 +128,9 @@ for (const [id, method] of methods)
         expect(said.code).toBe("not-a-choice");
         for (const choice of field.choices) expect(said.must).toContain(choice);
         const [first = ""] = field.choices;
-        expect(answer(solve({ [name]: first.toUpperCase() })).outputs).toEqual(answer(solve({ [name]: first })).outputs);
+        expect(answer(solve({ [name]: first.toUpperCase() })).outputs).toEqual(
+          answer(solve({ [name]: first })).outputs,
+        );
       }
     });
 
@@ -128,10 +139,12 @@ for (const [id, method] of methods)
         if (field.kind !== "list" || !Array.isArray(good[name])) continue;
         const [first] = good[name] as readonly (string | Record<string, string>)[];
         const row = typeof first === "object" ? first : { [Object.keys(field.of)[0] ?? ""]: first ?? "" };
-        const second = (change: Record<string, unknown>) => refusal(solve({ [name]: [row, { ...row, ...change }] }));
+        const second = (change: Record<string, unknown>) =>
+          refusal(solve({ [name]: [row, { ...row, ...change }] }));
         for (const column of Object.keys(row)) {
           expect(second({ [`${column}s`]: "1 mm" })).toMatchObject({ code: "unknown-input" });
-          if (field.of[column]?.kind !== "text") expect(second({ [column]: "5 degC" }).where).toContain(`${name} 2`);
+          if (field.of[column]?.kind !== "text")
+            expect(second({ [column]: "5 degC" }).where).toContain(`${name} 2`);
         }
         for (const [column, part] of Object.entries(field.of)) {
           if ("optional" in part && part.optional) continue;

@@ -1,3 +1,4 @@
+/* oxlint-disable typescript/no-unsafe-type-assertion -- inputs are made from declarations known only at run time */
 // Random SI inputs for every method, wide but mostly inside the limits. No unit text is involved.
 import * as fc from "fast-check";
 import type { InputValue } from "../../src/methods/field.ts";
@@ -111,10 +112,12 @@ const number = ([min, max]: Range) => fc.double({ min, max, noNaN: true, noDefau
 
 type Field = AnyMethod["inputs"][string];
 
-function valueOf(method: string, name: string, field: Field): fc.Arbitrary<InputValue> {
+function inputOf(method: string, name: string, field: Field): fc.Arbitrary<InputValue> {
   if (field.kind === "text") {
     const choices =
-      textsOfMethod[`${method} ${name}`] ?? field.choices ?? (name === "designation" ? designations[method] : texts[name]);
+      textsOfMethod[`${method} ${name}`] ??
+      field.choices ??
+      (name === "designation" ? designations[method] : texts[name]);
     if (!choices) throw new Error(`no texts for ${method} ${name}`);
     return fc.constantFrom(...choices);
   }
@@ -122,15 +125,16 @@ function valueOf(method: string, name: string, field: Field): fc.Arbitrary<Input
     return fc.array(
       fc.record(
         Object.fromEntries(
-          Object.entries(field.of).map(([column, part]) => [column, valueOf(method, column, part)]),
+          Object.entries(field.of).map(([column, part]) => [column, inputOf(method, column, part)]),
         ),
       ) as fc.Arbitrary<Record<string, never>>,
       { minLength: 1, maxLength: 5 },
     );
+  const { kind } = field;
   const range = rangeOfMethod[`${method} ${name}`] ?? byName[name] ?? byKind[field.kind];
   if (!range) throw new Error(`no range for ${method} ${name} of kind ${field.kind}`);
   const value = field.kind === "count" ? fc.integer({ min: range[0], max: range[1] }) : number(range);
-  return value.map((v) => of(field.kind as Kind, v));
+  return value.map((v) => of(kind, v));
 }
 
 /** Methods that take rows of texts, such as tags and findings, run on their one set of good inputs. */
@@ -145,14 +149,22 @@ export const randomIn = (id: string): boolean => {
 };
 
 /** A typed input as SI numbers; the oracle needs those, and reading units is not what it tests. */
-function inSi(field: Field | undefined, value: InputValue): InputValue {
-  if (!field || field.kind === "text" || typeof value === "object" && "si" in value) return value;
+function toSi(field: Field | undefined, value: InputValue): InputValue {
+  if (!field || field.kind === "text" || (typeof value === "object" && "si" in value)) return value;
   if (field.kind === "list")
     return Array.isArray(value)
-      ? value.map((given) => (typeof given === "object" ? given : { [Object.keys(field.of)[0] ?? ""]: given })).map((row) => Object.fromEntries(Object.entries(row).map(([n, v]) => [n, inSi(field.of[n], v as InputValue)])) as never)
+      ? value
+          .map((given) => (typeof given === "object" ? given : { [Object.keys(field.of)[0] ?? ""]: given }))
+          .map(
+            (row) =>
+              Object.fromEntries(
+                Object.entries(row).map(([n, v]) => [n, toSi(field.of[n], v as InputValue)]),
+              ) as never,
+          )
       : value;
-  const read = quantity(String(value), field.kind);
-  if (isProblem(read)) throw new Error(`good inputs hold "${String(value)}"`);
+  const text = typeof value === "object" ? "a list" : String(value);
+  const read = quantity(text, field.kind);
+  if (isProblem(read)) throw new Error(`good inputs hold "${text}"`);
   return of(field.kind, read.si);
 }
 
@@ -170,13 +182,15 @@ export function randomInputs(method: AnyMethod): fc.Arbitrary<Record<string, Inp
       Object.fromEntries(
         Object.entries({ ...defaults(method), ...goodFor(method.id) }).map(([name, value]) => [
           name,
-          inSi(method.inputs[name], value),
+          toSi(method.inputs[name], value),
         ]),
       ),
     );
   const entries = Object.entries(method.inputs).filter(([name]) => !leftOut[method.id]?.includes(name));
-  const all = Object.fromEntries(entries.map(([name, field]) => [name, valueOf(method.id, name, field)]));
-  const mayMiss = new Set(entries.filter(([, field]) => "optional" in field && field.optional).map(([name]) => name));
+  const all = Object.fromEntries(entries.map(([name, field]) => [name, inputOf(method.id, name, field)]));
+  const mayMiss = new Set(
+    entries.filter(([, field]) => "optional" in field && field.optional).map(([name]) => name),
+  );
   const required = entries
     .map(([name]) => name)
     .filter((name) => !mayMiss.has(name) || alwaysGiven[method.id]?.includes(name));

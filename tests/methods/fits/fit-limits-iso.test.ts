@@ -36,7 +36,8 @@ describe("laws", () => {
       fc.property(size, fc.constantFrom("H7", "H8", "K7", "P7"), pair, (nominal, hole, shaft) => {
         const fit = fitLimitsIso.solve({ size: nominal, hole, shaft });
         const [D, d] = [si(fit, "holeMax") - si(fit, "holeMin"), si(fit, "shaftMax") - si(fit, "shaftMin")];
-        const close = (found: number, expected: number) => expect(Math.abs(found - expected)).toBeLessThan(1e-15);
+        const close = (found: number, expected: number) =>
+          expect(Math.abs(found - expected)).toBeLessThan(1e-15);
         close(si(fit, "clearanceMax"), si(fit, "holeMax") - si(fit, "shaftMin"));
         close(si(fit, "clearanceMin"), si(fit, "holeMin") - si(fit, "shaftMax"));
         close(si(fit, "clearanceMax") - si(fit, "clearanceMin"), D + d);

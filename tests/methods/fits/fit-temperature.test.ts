@@ -46,7 +46,10 @@ describe("laws", () => {
 
   test("an expansion per degF gives the same as per K", () => {
     const perKelvin = si(fitTemperature.solveNamed(good), "temperatureDifference");
-    const perFahrenheit = si(fitTemperature.solveNamed({ ...good, expansion: "6.388888888888889e-6 1/degF" }), "temperatureDifference");
+    const perFahrenheit = si(
+      fitTemperature.solveNamed({ ...good, expansion: "6.388888888888889e-6 1/degF" }),
+      "temperatureDifference",
+    );
     expectClose(perFahrenheit, perKelvin, 1e-14);
   });
 });

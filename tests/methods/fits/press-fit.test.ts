@@ -117,7 +117,10 @@ describe("laws", () => {
   test("pressure is proportional to interference", () => {
     fc.assert(
       fc.property(random, (c) =>
-        expectClose(si(solve({ ...c, interference: 2 * c.interference }), "pressure"), 2 * si(solve(c), "pressure")),
+        expectClose(
+          si(solve({ ...c, interference: 2 * c.interference }), "pressure"),
+          2 * si(solve(c), "pressure"),
+        ),
       ),
     );
   });

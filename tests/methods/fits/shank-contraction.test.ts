@@ -83,7 +83,9 @@ describe("edges", () => {
   });
 
   test("a clearance stays a clearance and grows when the bolt is tightened", () => {
-    expect(si(shankContraction.solveNamed({ ...good, interference: "-3 um" }), "interferenceLeft")).toBeLessThan(-3e-6);
+    expect(
+      si(shankContraction.solveNamed({ ...good, interference: "-3 um" }), "interferenceLeft"),
+    ).toBeLessThan(-3e-6);
   });
 });
 

@@ -95,7 +95,9 @@ describe("limits", () => {
   });
 
   test("the gauge has the same bounds as the part: 3000 degC gives no answer", () => {
-    expect(refusal(sizeAtReference.solveNamed({ ...good, gaugeTemperature: "3000 degC" })).code).toBe("limit");
+    expect(refusal(sizeAtReference.solveNamed({ ...good, gaugeTemperature: "3000 degC" })).code).toBe(
+      "limit",
+    );
   });
 
   test("a temperature difference where a reading is asked for is refused", () => {

@@ -48,7 +48,8 @@ function solveLinear(rows: readonly (readonly number[])[]): number[] {
   const at = (i: number, j: number) => m[i]?.[j] ?? 0;
   for (let column = 0; column < n; column++) {
     let best = column;
-    for (let row = column + 1; row < n; row++) if (Math.abs(at(row, column)) > Math.abs(at(best, column))) best = row;
+    for (let row = column + 1; row < n; row++)
+      if (Math.abs(at(row, column)) > Math.abs(at(best, column))) best = row;
     const [a, b] = [m[column] ?? [], m[best] ?? []];
     m[column] = b;
     m[best] = a;

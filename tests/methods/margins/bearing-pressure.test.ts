@@ -9,12 +9,20 @@ const good = goodFor("bearing-pressure");
 describe("hand calculation", () => {
   test("175π N on a ring of 40 and 30 mm is 1 N/mm²; a 5 mm washer at 45 deg makes it 50 mm wide", () => {
     // π/4 (40² − 30²) = 175π mm². With the washer: 40 + 2 · 5 · tan 45° = 50: π/4 (2500 − 900) = 400π mm².
-    const inputs = { force: of("force", 175 * Math.PI), outerDiameter: "40 mm", innerDiameter: "30 mm", limitPressure: "2 MPa" };
+    const inputs = {
+      force: of("force", 175 * Math.PI),
+      outerDiameter: "40 mm",
+      innerDiameter: "30 mm",
+      limitPressure: "2 MPa",
+    };
     const bare = bearingPressure.solve(inputs);
     expectClose(si(bare, "area"), 175 * Math.PI * 1e-6);
     expectClose(si(bare, "pressure"), 1e6);
     expectClose(si(bare, "utilisation"), 0.5);
-    expectClose(si(bearingPressure.solve({ ...inputs, washerThickness: "5 mm" }), "pressure"), (175 / 400) * 1e6);
+    expectClose(
+      si(bearingPressure.solve({ ...inputs, washerThickness: "5 mm" }), "pressure"),
+      (175 / 400) * 1e6,
+    );
   });
 });
 
@@ -23,15 +31,21 @@ const at = (change: Record<string, string>) => bearingPressure.solveNamed({ ...g
 describe("laws", () => {
   test("pressure times area is the force", () => {
     fc.assert(
-      fc.property(between(0, 1e6), between(0.01, 0.05), between(0.001, 0.03), between(0, 0.02), (force, hole, land, washer) => {
-        const found = bearingPressure.solve({
-          force: of("force", force),
-          outerDiameter: of("length", hole + land),
-          innerDiameter: of("length", hole),
-          washerThickness: of("length", washer),
-        });
-        expectClose(si(found, "pressure") * si(found, "area"), force);
-      }),
+      fc.property(
+        between(0, 1e6),
+        between(0.01, 0.05),
+        between(0.001, 0.03),
+        between(0, 0.02),
+        (force, hole, land, washer) => {
+          const found = bearingPressure.solve({
+            force: of("force", force),
+            outerDiameter: of("length", hole + land),
+            innerDiameter: of("length", hole),
+            washerThickness: of("length", washer),
+          });
+          expectClose(si(found, "pressure") * si(found, "area"), force);
+        },
+      ),
     );
   });
 
@@ -60,7 +74,10 @@ describe("edges", () => {
   });
 
   test("no hole: the whole disc carries", () => {
-    expectClose(si(at({ innerDiameter: "0 mm", washerThickness: "0 mm" }), "area"), (Math.PI / 4) * 0.03325 ** 2);
+    expectClose(
+      si(at({ innerDiameter: "0 mm", washerThickness: "0 mm" }), "area"),
+      (Math.PI / 4) * 0.03325 ** 2,
+    );
   });
 });
 

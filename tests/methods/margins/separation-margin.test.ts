@@ -70,7 +70,11 @@ describe("laws", () => {
   });
 
   test("depends on the ratio of preload to load only", () => {
-    fc.assert(fc.property(force, force, between(0.1, 10), (F, P, f) => expectClose(si(at(F, P), "ratio"), si(at(f * F, f * P), "ratio"))));
+    fc.assert(
+      fc.property(force, force, between(0.1, 10), (F, P, f) =>
+        expectClose(si(at(F, P), "ratio"), si(at(f * F, f * P), "ratio")),
+      ),
+    );
   });
 });
 

@@ -30,7 +30,9 @@ describe("laws", () => {
     fc.assert(
       fc.property(force, force, share, (F, P, C) => {
         const found = at(F, P, C);
-        expect(Math.abs(si(found, "boltLoad") - si(found, "clampLoad") - P)).toBeLessThanOrEqual(1e-9 * (F + P));
+        expect(Math.abs(si(found, "boltLoad") - si(found, "clampLoad") - P)).toBeLessThanOrEqual(
+          1e-9 * (F + P),
+        );
       }),
     );
   });

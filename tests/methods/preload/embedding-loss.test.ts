@@ -18,7 +18,11 @@ const loss = (embedding: number, kb: number, km: number) =>
 describe("hand calculation", () => {
   test("10 µm on 1000 and 4000 kN/mm in series loses 8 kN", () => {
     // Series: 1000 · 4000/5000 = 800 kN/mm; 0.010 mm · 800 kN/mm = 8 kN.
-    const found = embeddingLoss.solve({ embedding: "10 um", boltStiffness: "1000 kN/mm", clampedStiffness: "4000 kN/mm" });
+    const found = embeddingLoss.solve({
+      embedding: "10 um",
+      boltStiffness: "1000 kN/mm",
+      clampedStiffness: "4000 kN/mm",
+    });
     expectClose(si(found, "loss"), 8000);
   });
 });
@@ -27,11 +31,17 @@ const k = between(1e7, 1e10);
 
 describe("laws", () => {
   test("bolt and clamped parts may change places", () => {
-    fc.assert(fc.property(between(0, 1e-4), k, k, (f, kb, km) => expectClose(loss(f, kb, km), loss(f, km, kb))));
+    fc.assert(
+      fc.property(between(0, 1e-4), k, k, (f, kb, km) => expectClose(loss(f, kb, km), loss(f, km, kb))),
+    );
   });
 
   test("is the embedding over the sum of the two compliances", () => {
-    fc.assert(fc.property(between(1e-7, 1e-4), k, k, (f, kb, km) => expectClose(loss(f, kb, km), f / (1 / kb + 1 / km))));
+    fc.assert(
+      fc.property(between(1e-7, 1e-4), k, k, (f, kb, km) =>
+        expectClose(loss(f, kb, km), f / (1 / kb + 1 / km)),
+      ),
+    );
   });
 
   test("a softer bolt loses less", () => {

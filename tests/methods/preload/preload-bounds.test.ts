@@ -5,7 +5,8 @@ import { goodFor } from "../good-inputs.ts";
 import { answer, between, expectClose, of, refusal, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("preload-bounds");
-const force = (result: ReturnType<typeof preloadBounds.solve>) => [si(result, "minimum"), si(result, "maximum")] as const;
+const force = (result: ReturnType<typeof preloadBounds.solve>) =>
+  [si(result, "minimum"), si(result, "maximum")] as const;
 
 describe("hand calculation", () => {
   test("100 kN ± 25 % with 4 % torque tolerance, 10 % relaxation and −5/+12 kN thermal", () => {
@@ -27,7 +28,12 @@ describe("hand calculation", () => {
   test("NASA-STD-5020 averages the least preload over four fasteners", () => {
     // eq. 5: (1 − Γ/√n): 100 · (1 − 0.25/2) = 87.5 kN; eq. 3: 100 · 1.25 = 125 kN.
     const [minimum, maximum] = force(
-      preloadBounds.solve({ nominalPreload: "100 kN", scatter: "25 %", fastenerCount: "4", standard: "NASA-STD-5020" }),
+      preloadBounds.solve({
+        nominalPreload: "100 kN",
+        scatter: "25 %",
+        fastenerCount: "4",
+        standard: "NASA-STD-5020",
+      }),
     );
     expectClose(minimum, 87_500);
     expectClose(maximum, 125_000);
@@ -94,24 +100,31 @@ describe("laws", () => {
       fc.property(random, (c) => {
         const plain = force(solve(c));
         for (const standard of ["NASA-STD-5020", "NASA TM-106943"])
-          for (const [i, bound] of force(solve(c, { standard })).entries()) expectClose(bound, plain[i] ?? Number.NaN);
+          for (const [i, bound] of force(solve(c, { standard })).entries())
+            expectClose(bound, plain[i] ?? Number.NaN);
       }),
     );
   });
 
   test("a scatter given for the nut factor stands in where none is given for preload", () => {
     const { scatter: _, ...rest } = good;
-    expect(force(preloadBounds.solveNamed({ ...rest, nutFactorSpread: "20 %" }))).toEqual(force(preloadBounds.solveNamed(good)));
+    expect(force(preloadBounds.solveNamed({ ...rest, nutFactorSpread: "20 %" }))).toEqual(
+      force(preloadBounds.solveNamed(good)),
+    );
   });
 
   test("says which form ran", () => {
-    expect(answer(preloadBounds.solveNamed({ ...good, standard: "NASA-STD-5020" })).notes).toContain("standard: NASA-STD-5020");
+    expect(answer(preloadBounds.solveNamed({ ...good, standard: "NASA-STD-5020" })).notes).toContain(
+      "standard: NASA-STD-5020",
+    );
   });
 });
 
 describe("edges", () => {
   test("no scatter, no tolerance, no loss: both bounds are the nominal preload", () => {
-    expect(force(preloadBounds.solve({ nominalPreload: "100 kN", scatter: "0 %" }))).toEqual([100_000, 100_000]);
+    expect(force(preloadBounds.solve({ nominalPreload: "100 kN", scatter: "0 %" }))).toEqual([
+      100_000, 100_000,
+    ]);
   });
 
   test("a thermal drop that takes the whole least preload leaves it negative and warns", () => {
@@ -144,13 +157,18 @@ describe("limits", () => {
   });
 
   test("VDI 2230 without a tightening factor has no answer", () => {
-    expect(refusal(preloadBounds.solve({ nominalPreload: "1 kN", scatter: "1 %", standard: "VDI 2230" })).must).toContain(
-      "tighteningFactor",
-    );
+    expect(
+      refusal(preloadBounds.solve({ nominalPreload: "1 kN", scatter: "1 %", standard: "VDI 2230" })).must,
+    ).toContain("tighteningFactor");
   });
 
   test("thermal changes that are swapped give no answer: the most negative is not above the most positive", () => {
-    const swapped = preloadBounds.solveNamed({ ...good, scatter: "0 %", thermalChangeMin: "60 kN", thermalChangeMax: "-60 kN" });
+    const swapped = preloadBounds.solveNamed({
+      ...good,
+      scatter: "0 %",
+      thermalChangeMin: "60 kN",
+      thermalChangeMax: "-60 kN",
+    });
     expect(refusal(swapped).code).toBe("limit");
   });
 });

@@ -60,7 +60,9 @@ describe("laws", () => {
     fc.assert(
       fc.property(random, between(0, 0.5), between(0.01, 0.4), (c, scatter, more) => {
         expect(si(at(c, scatter + more), "floorPreload")).toBeGreaterThan(si(at(c, scatter), "floorPreload"));
-        expect(si(at(c, scatter + more), "ceilingPreload")).toBeLessThan(si(at(c, scatter), "ceilingPreload"));
+        expect(si(at(c, scatter + more), "ceilingPreload")).toBeLessThan(
+          si(at(c, scatter), "ceilingPreload"),
+        );
         expect(width(c, scatter + more)).toBeLessThan(width(c, scatter));
       }),
     );
@@ -106,7 +108,10 @@ describe("laws", () => {
       fc.property(random, between(0, 0.6), (c, scatter) => {
         const window = at(c, scatter);
         for (const end of ["floor", "ceiling"])
-          expectClose(si(window, `${end}Torque`), c.nutFactor.si * c.diameter.si * si(window, `${end}Preload`));
+          expectClose(
+            si(window, `${end}Torque`),
+            c.nutFactor.si * c.diameter.si * si(window, `${end}Preload`),
+          );
       }),
     );
   });
@@ -114,7 +119,12 @@ describe("laws", () => {
 
 describe("edges", () => {
   test("no load at all: the floor is 0 and not below", () => {
-    const window = preloadWindow.solveNamed({ ...good, separationLoad: "0 kN", tripLoad: "0 kN", tripThermalChange: "20 kN" });
+    const window = preloadWindow.solveNamed({
+      ...good,
+      separationLoad: "0 kN",
+      tripLoad: "0 kN",
+      tripThermalChange: "20 kN",
+    });
     expect(si(window, "floorPreload")).toBe(0);
   });
 

@@ -92,7 +92,10 @@ describe("laws", () => {
 
   test("36 degF of rise is 20 K of rise", () => {
     const inKelvin = si(thermalPreloadChange.solveNamed(good), "change");
-    expectClose(si(thermalPreloadChange.solveNamed({ ...good, boltTemperatureRise: "36 degF" }), "change"), inKelvin);
+    expectClose(
+      si(thermalPreloadChange.solveNamed({ ...good, boltTemperatureRise: "36 degF" }), "change"),
+      inKelvin,
+    );
   });
 });
 

@@ -2,7 +2,16 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { boltStiffness } from "../../../src/methods/stiffness/bolt-stiffness.ts";
 import { goodFor } from "../good-inputs.ts";
-import { between, expectClose, expectHouseWording, expectPrinted, of, refusal, si, testLimits } from "../helpers.ts";
+import {
+  between,
+  expectClose,
+  expectHouseWording,
+  expectPrinted,
+  of,
+  refusal,
+  si,
+  testLimits,
+} from "../helpers.ts";
 import { type Fraction, fraction, over, plus, times, toDouble } from "./exact.ts";
 
 const good = goodFor("bolt-stiffness");
@@ -25,14 +34,23 @@ describe("hand calculation", () => {
 
   test("100 mm of 200 mm² in 200 GPa is 400 kN/mm", () => {
     // A E / l = 200e-6 · 200e9 / 0.1 = 4e8 N/m.
-    expectClose(si(boltStiffness.solve({ segments: [{ length: "100 mm", area: "200 mm2" }], modulus: "200 GPa" }), "stiffness"), 4e8);
+    expectClose(
+      si(
+        boltStiffness.solve({ segments: [{ length: "100 mm", area: "200 mm2" }], modulus: "200 GPa" }),
+        "stiffness",
+      ),
+      4e8,
+    );
   });
 });
 
 // Lengths in µm and areas in mm² as whole numbers, modulus in MPa: all sums below are exact.
 const whole = (min: number, max: number) => fc.integer({ min, max });
 const bolt = fc.record({
-  segments: fc.array(fc.record({ length: whole(1, 500_000), area: whole(1, 5000) }), { minLength: 1, maxLength: 8 }),
+  segments: fc.array(fc.record({ length: whole(1, 500_000), area: whole(1, 5000) }), {
+    minLength: 1,
+    maxLength: 8,
+  }),
   modulus: whole(50_000, 250_000),
 });
 type Bolt = { segments: { length: number; area: number }[]; modulus: number };
@@ -64,7 +82,11 @@ describe("laws", () => {
   test("the order of segments does not matter", () => {
     fc.assert(
       fc.property(bolt, (b) =>
-        expectClose(si(solve(b), "stiffness"), si(solve({ ...b, segments: b.segments.toReversed() }), "stiffness"), 1e-14),
+        expectClose(
+          si(solve(b), "stiffness"),
+          si(solve({ ...b, segments: b.segments.toReversed() }), "stiffness"),
+          1e-14,
+        ),
       ),
     );
   });
@@ -91,8 +113,12 @@ describe("laws", () => {
       fc.property(bolt, (b) => {
         const whole = si(solve(b), "stiffness");
         for (const segment of b.segments)
-          expect(whole).toBeLessThanOrEqual(si(solve({ ...b, segments: [segment] }), "stiffness") * (1 + 1e-14));
-        expect(si(solve({ ...b, segments: [...b.segments, { length: 100, area: 100 }] }), "stiffness")).toBeLessThan(whole);
+          expect(whole).toBeLessThanOrEqual(
+            si(solve({ ...b, segments: [segment] }), "stiffness") * (1 + 1e-14),
+          );
+        expect(
+          si(solve({ ...b, segments: [...b.segments, { length: 100, area: 100 }] }), "stiffness"),
+        ).toBeLessThan(whole);
       }),
     );
   });
@@ -101,8 +127,17 @@ describe("laws", () => {
     fc.assert(
       fc.property(between(0.003, 0.1), between(0.01, 0.5), (diameter, length) => {
         const by = (segment: Record<string, ReturnType<typeof of>>) =>
-          si(boltStiffness.solve({ segments: [{ length: of("length", length), ...segment }], modulus: "205 GPa" }), "stiffness");
-        expectClose(by({ diameter: of("length", diameter) }), by({ area: of("area", (Math.PI / 4) * diameter ** 2) }));
+          si(
+            boltStiffness.solve({
+              segments: [{ length: of("length", length), ...segment }],
+              modulus: "205 GPa",
+            }),
+            "stiffness",
+          );
+        expectClose(
+          by({ diameter: of("length", diameter) }),
+          by({ area: of("area", (Math.PI / 4) * diameter ** 2) }),
+        );
       }),
     );
   });
@@ -115,7 +150,10 @@ describe("laws", () => {
   });
 
   test("inches, square inches and ksi give the same bolt as millimetres and MPa", () => {
-    const inch = boltStiffness.solve({ segments: [{ length: "4 in", area: "0.5 in2" }], modulus: "30000 ksi" });
+    const inch = boltStiffness.solve({
+      segments: [{ length: "4 in", area: "0.5 in2" }],
+      modulus: "30000 ksi",
+    });
     expectClose(si(inch, "stiffness"), ((0.5 * 30e6) / 4) * (4.4482216152605 / 0.0254), 1e-14);
   });
 });
@@ -142,9 +180,14 @@ describe("limits", () => {
     expect(said.hint).toMatch(/"area"|"diameter"/);
   });
 
-  test.each(["0 mm", "-10 mm"])("a diameter of %s gives no answer and the sentence names the diameter", (diameter) => {
-    const said = refusal(boltStiffness.solve({ segments: [{ length: "10 mm", diameter }], modulus: "205 GPa" }));
-    expect(said.code).toBe("limit");
-    expect(`${said.what} ${said.got} ${said.must}`).toMatch(/diameter/);
-  });
+  test.each(["0 mm", "-10 mm"])(
+    "a diameter of %s gives no answer and the sentence names the diameter",
+    (diameter) => {
+      const said = refusal(
+        boltStiffness.solve({ segments: [{ length: "10 mm", diameter }], modulus: "205 GPa" }),
+      );
+      expect(said.code).toBe("limit");
+      expect(`${said.what} ${said.got} ${said.must}`).toMatch(/diameter/);
+    },
+  );
 });

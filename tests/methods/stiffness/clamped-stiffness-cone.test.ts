@@ -39,7 +39,8 @@ describe("hand calculation", () => {
       holeDiameter: "0.625 in",
     });
     const [d, l] = [0.625, 1.5];
-    const closed = (0.5774 * Math.PI * 14 * d) / (2 * Math.log((5 * (0.5774 * l + 0.5 * d)) / (0.5774 * l + 2.5 * d)));
+    const closed =
+      (0.5774 * Math.PI * 14 * d) / (2 * Math.log((5 * (0.5774 * l + 0.5 * d)) / (0.5774 * l + 2.5 * d)));
     // 1.155 is rounded from 2 · 0.5774 = 1.1548, so the two differ in the fourth figure.
     expectClose(si(found, "stiffness"), closed * Mlbf, 2e-4);
     expectPrinted(si(found, "stiffness"), "8.95", Mlbf);
@@ -112,7 +113,11 @@ describe("laws", () => {
   test("turning the stack over changes nothing", () => {
     fc.assert(
       fc.property(stack, fc.constantFrom("exact", "printed"), (s, c) =>
-        expectClose(si(solve(s, c), "stiffness"), si(solve({ ...s, layers: s.layers.toReversed() }, c), "stiffness"), 1e-10),
+        expectClose(
+          si(solve(s, c), "stiffness"),
+          si(solve({ ...s, layers: s.layers.toReversed() }, c), "stiffness"),
+          1e-10,
+        ),
       ),
     );
   });
@@ -124,7 +129,11 @@ describe("laws", () => {
           { thickness: thickness * at, modulus },
           { thickness: thickness * (1 - at), modulus },
         ]);
-        expectClose(si(solve({ ...s, layers: split }, "exact"), "stiffness"), si(solve(s, "exact"), "stiffness"), 1e-9);
+        expectClose(
+          si(solve({ ...s, layers: split }, "exact"), "stiffness"),
+          si(solve(s, "exact"), "stiffness"),
+          1e-9,
+        );
       }),
     );
   });
@@ -155,9 +164,17 @@ describe("laws", () => {
       fc.property(stack, (s) => {
         const found = solve(s, "exact");
         const frusta = rows(found, "frusta");
-        expectClose(1 / si(found, "stiffness"), frusta.reduce((sum, f) => sum + 1 / (f["stiffness"] ?? 0), 0), 1e-11);
+        expectClose(
+          1 / si(found, "stiffness"),
+          frusta.reduce((sum, f) => sum + 1 / (f["stiffness"] ?? 0), 0),
+          1e-11,
+        );
         const grip = s.layers.reduce((sum, layer) => sum + layer.thickness, 0);
-        expectClose(frusta.reduce((sum, f) => sum + (f["thickness"] ?? 0), 0), grip, 1e-11);
+        expectClose(
+          frusta.reduce((sum, f) => sum + (f["thickness"] ?? 0), 0),
+          grip,
+          1e-11,
+        );
       }),
     );
   });

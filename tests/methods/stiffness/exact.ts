@@ -5,7 +5,10 @@ export interface Fraction {
   readonly d: bigint;
 }
 
-export const fraction = (n: bigint | number, d: bigint | number = 1n): Fraction => ({ n: BigInt(n), d: BigInt(d) });
+export const fraction = (n: bigint | number, d: bigint | number = 1n): Fraction => ({
+  n: BigInt(n),
+  d: BigInt(d),
+});
 export const plus = (a: Fraction, b: Fraction): Fraction => ({ n: a.n * b.d + b.n * a.d, d: a.d * b.d });
 export const times = (a: Fraction, b: Fraction): Fraction => ({ n: a.n * b.n, d: a.d * b.d });
 export const over = (a: Fraction, b: Fraction): Fraction => ({ n: a.n * b.d, d: a.d * b.n });

@@ -58,7 +58,8 @@ describe("laws", () => {
   });
 
   test("more friction leaves less preload, and the exact form never gives more than the short one", () => {
-    const preload = (change: Record<string, string>) => si(preloadFromFriction.solveNamed({ ...good, ...change }), "preload");
+    const preload = (change: Record<string, string>) =>
+      si(preloadFromFriction.solveNamed({ ...good, ...change }), "preload");
     expect(preload({ threadFriction: "0.13" })).toBeLessThan(preload({}));
     expect(preload({ bearingFriction: "0.15" })).toBeLessThan(preload({}));
     expect(preload({ form: "exact" })).toBeLessThan(preload({ form: "short" }));
@@ -80,6 +81,9 @@ describe("limits", () => {
   });
 
   test("a half angle below 0 deg gives no answer: no thread has one", () => {
-    expect(preloadFromFriction.solveNamed({ ...good, threadHalfAngle: "-120 deg" })).toHaveProperty("code", "limit");
+    expect(preloadFromFriction.solveNamed({ ...good, threadHalfAngle: "-120 deg" })).toHaveProperty(
+      "code",
+      "limit",
+    );
   });
 });

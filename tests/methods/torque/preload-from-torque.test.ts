@@ -11,31 +11,43 @@ const lbf = 4.4482216152605;
 describe("hand calculation", () => {
   test("72.675 lbf.in on a No. 10 screw with K = 0.3 gives 1275 lbf", () => {
     // Speck p. 85, T = K d F. 72.675 / (0.3 × 0.190) = 72675/57 = 1275 exactly.
-    const solution = preloadFromTorque.solve({ torque: "72.675 lbf.in", nutFactor: 0.3, diameter: "0.190 in" });
+    const solution = preloadFromTorque.solve({
+      torque: "72.675 lbf.in",
+      nutFactor: 0.3,
+      diameter: "0.190 in",
+    });
     expectClose(si(solution, "preload"), 1275 * lbf, 1e-14);
   });
 
   test("480 N.m at K = 1/5 on 24 mm gives 100 kN", () => {
     // 480 / (0.2 × 0.024) = 480 000 / 4.8 = 100 000 N.
-    expectClose(si(preloadFromTorque.solve({ torque: "480 N.m", nutFactor: "20 %", diameter: "24 mm" }), "preload"), 1e5);
+    expectClose(
+      si(preloadFromTorque.solve({ torque: "480 N.m", nutFactor: "20 %", diameter: "24 mm" }), "preload"),
+      1e5,
+    );
   });
 });
 
 describe("laws", () => {
   test("preloadFromTorque({ torque, nutFactor, diameter }) halves when the nut factor doubles", () => {
     fc.assert(
-      fc.property(between(1, 2000), between(0.05, 0.27), between(0.004, 0.1), (torque, nutFactor, diameter) => {
-        const at = (k: number) =>
-          si(
-            preloadFromTorque.solve({
-              torque: of("torque", torque),
-              nutFactor: of("ratio", k),
-              diameter: of("length", diameter),
-            }),
-            "preload",
-          );
-        expectClose(at(nutFactor), 2 * at(2 * nutFactor));
-      }),
+      fc.property(
+        between(1, 2000),
+        between(0.05, 0.27),
+        between(0.004, 0.1),
+        (torque, nutFactor, diameter) => {
+          const at = (k: number) =>
+            si(
+              preloadFromTorque.solve({
+                torque: of("torque", torque),
+                nutFactor: of("ratio", k),
+                diameter: of("length", diameter),
+              }),
+              "preload",
+            );
+          expectClose(at(nutFactor), 2 * at(2 * nutFactor));
+        },
+      ),
     );
   });
 
@@ -53,16 +65,25 @@ describe("laws", () => {
 
   test("torqueFromPreload undoes it", () => {
     fc.assert(
-      fc.property(between(1, 2000), between(0.05, 0.55), between(0.004, 0.1), (torque, nutFactor, diameter) => {
-        const joint = { nutFactor: of("ratio", nutFactor), diameter: of("length", diameter) };
-        const preload = si(preloadFromTorque.solve({ torque: of("torque", torque), ...joint }), "preload");
-        expectClose(si(torqueFromPreload.solve({ preload: of("force", preload), ...joint }), "torque"), torque);
-      }),
+      fc.property(
+        between(1, 2000),
+        between(0.05, 0.55),
+        between(0.004, 0.1),
+        (torque, nutFactor, diameter) => {
+          const joint = { nutFactor: of("ratio", nutFactor), diameter: of("length", diameter) };
+          const preload = si(preloadFromTorque.solve({ torque: of("torque", torque), ...joint }), "preload");
+          expectClose(
+            si(torqueFromPreload.solve({ preload: of("force", preload), ...joint }), "torque"),
+            torque,
+          );
+        },
+      ),
     );
   });
 
   test("rises with torque, falls with nut factor and with diameter", () => {
-    const at = (change: Record<string, string>) => si(preloadFromTorque.solveNamed({ ...good, ...change }), "preload");
+    const at = (change: Record<string, string>) =>
+      si(preloadFromTorque.solveNamed({ ...good, ...change }), "preload");
     expect(at({ torque: "501 N.m" })).toBeGreaterThan(at({}));
     expect(at({ nutFactor: "0.141" })).toBeLessThan(at({}));
     expect(at({ diameter: "25 mm" })).toBeLessThan(at({}));

@@ -8,7 +8,11 @@ const good = goodFor("set-torque");
 
 describe("hand calculation", () => {
   test("500 N.m net and 26 N.m running torque are set as 526 N.m", () => {
-    expectClose(si(setTorque.solve({ netTorque: "500 N.m", runOnTorque: "26 N.m" }), "setTorque"), 526, 1e-15);
+    expectClose(
+      si(setTorque.solve({ netTorque: "500 N.m", runOnTorque: "26 N.m" }), "setTorque"),
+      526,
+      1e-15,
+    );
   });
 
   test("units may differ: 10 lbf.ft net and 24 lbf.in running torque are 12 lbf.ft", () => {
@@ -26,7 +30,10 @@ describe("laws", () => {
   test("is never below the net torque", () => {
     fc.assert(
       fc.property(between(0, 1000), between(0, 100), (net, drag) => {
-        const set = si(setTorque.solve({ netTorque: of("torque", net), runOnTorque: of("torque", drag) }), "setTorque");
+        const set = si(
+          setTorque.solve({ netTorque: of("torque", net), runOnTorque: of("torque", drag) }),
+          "setTorque",
+        );
         expect(set).toBeGreaterThanOrEqual(net);
         expectClose(set, net + drag, 1e-15);
       }),

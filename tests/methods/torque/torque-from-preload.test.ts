@@ -13,7 +13,10 @@ describe("hand calculation", () => {
     ["0.2", 48.45, "48.5"], // 0.2 × 0.19 × 1275 = 48.45, printed rounded up
     ["0.15", 36.3375, "36.3"], // 0.15 × 0.19 × 1275 = 36.3375
   ])("K = %s on a No. 10 screw at 1275 lbf takes the torque of Speck p. 85", (nutFactor, exact, printed) => {
-    const torque = si(torqueFromPreload.solve({ preload: "1275 lbf", nutFactor, diameter: "0.190 in" }), "torque");
+    const torque = si(
+      torqueFromPreload.solve({ preload: "1275 lbf", nutFactor, diameter: "0.190 in" }),
+      "torque",
+    );
     expectClose(torque, exact * lbfInch, 1e-14);
     expectPrinted(torque, printed, lbfInch);
   });
@@ -27,13 +30,18 @@ describe("laws", () => {
           si(torqueFromPreload.solve({ preload, nutFactor: 0.2, diameter }), "torque");
         expectClose(torque(`${force} kN`, `${size} in`), 25.4 * torque(`${force} kN`, `${size} mm`), 1e-14);
         expectClose(torque(`${force} kN`, `${size} mm`), torque(`${force}e3 N`, `${size}e-1 cm`), 1e-14);
-        expectClose(torque(`${force} lbf`, `${size} mm`), 4.4482216152605 * torque(`${force} N`, `${size} mm`), 1e-14);
+        expectClose(
+          torque(`${force} lbf`, `${size} mm`),
+          4.4482216152605 * torque(`${force} N`, `${size} mm`),
+          1e-14,
+        );
       }),
     );
   });
 
   test("is proportional to preload, nut factor and diameter", () => {
-    const torque = (change: Record<string, string>) => si(torqueFromPreload.solveNamed({ ...good, ...change }), "torque");
+    const torque = (change: Record<string, string>) =>
+      si(torqueFromPreload.solveNamed({ ...good, ...change }), "torque");
     expectClose(torque({ preload: "296 kN" }), 2 * torque({}));
     expectClose(torque({ nutFactor: "0.42" }), 3 * torque({}));
     expectClose(torque({ diameter: "12 mm" }), torque({}) / 2);

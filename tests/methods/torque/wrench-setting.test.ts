@@ -10,13 +10,21 @@ const lbfInch = 4.4482216152605 * 0.0254;
 describe("hand calculation", () => {
   test("500 N.m through 60 mm in line on a 650 mm wrench is set as 32500/71 N.m", () => {
     // T L/(L + A) = 500 · 650/710 = 325000/710 = 32500/71 = 457.746…
-    const found = wrenchSetting.solve({ targetTorque: "500 N.m", wrenchLength: "650 mm", adapterLength: "60 mm" });
+    const found = wrenchSetting.solve({
+      targetTorque: "500 N.m",
+      wrenchLength: "650 mm",
+      adapterLength: "60 mm",
+    });
     expectClose(si(found, "setting"), 32500 / 71, 1e-15);
   });
 
   test("300 lbf.in through 4 in on a 10 in lever is set as 1500/7 lbf.in", () => {
     // TM 1-1500-204-23-9, fig. 8-16: 300 · 10/14 = 214.2857…
-    const found = wrenchSetting.solve({ targetTorque: "300 lbf.in", wrenchLength: "10 in", adapterLength: "4 in" });
+    const found = wrenchSetting.solve({
+      targetTorque: "300 lbf.in",
+      wrenchLength: "10 in",
+      adapterLength: "4 in",
+    });
     expectClose(si(found, "setting"), (1500 / 7) * lbfInch, 1e-15);
   });
 
@@ -66,7 +74,11 @@ describe("laws", () => {
   });
 
   test("left and right are the same: the angle's sign does not matter", () => {
-    fc.assert(fc.property(...wrench, between(0, 3), (t, l, a, angle) => expectClose(set(t, l, a, angle), set(t, l, a, -angle))));
+    fc.assert(
+      fc.property(...wrench, between(0, 3), (t, l, a, angle) =>
+        expectClose(set(t, l, a, angle), set(t, l, a, -angle)),
+      ),
+    );
   });
 
   test("the torque at the fastener is the setting times (L + A cos θ)/L", () => {
@@ -93,6 +105,9 @@ describe("limits", () => {
     "wrenchLength > 0": { wrenchLength: "0 mm" },
     "targetTorque >= 0": { targetTorque: "-1 N.m" },
     "adapterLength >= 0": { adapterLength: "-60 mm" },
-    "wrenchLength + adapterLength * cos(adapterAngle) > 0": { adapterLength: "700 mm", adapterAngle: "180 deg" },
+    "wrenchLength + adapterLength * cos(adapterAngle) > 0": {
+      adapterLength: "700 mm",
+      adapterAngle: "180 deg",
+    },
   });
 });
