@@ -69,18 +69,26 @@ function renewBar(): void {
   saved.update(session?.isChanged() ?? false, session?.canUndo() ?? false, session?.isKept() ?? true);
 }
 
+let asked = 0;
+
 async function show(id: string): Promise<void> {
+  asked += 1;
+  const mine = asked;
   const opened = id.startsWith("file:");
   const base = opened ? readKept(id)?.base : await notebookText(id);
   if (base === undefined) return notHere(id);
   const file = opened ? id.slice("file:".length) : `${id}.yaml`;
   const next = await openSession(id, file, base);
+  if ("live" in next) await next.live.settle();
+  if (mine !== asked) {
+    if ("live" in next) next.live.dispose(); // another page was asked for meanwhile
+    return;
+  }
   if (!("live" in next)) {
     leave();
     replace(holder, openProblems(file, next));
     return bar.update(pages(), id);
   }
-  await next.live.settle();
   leave();
   session = next;
   shown = sheet(next, status, why, renewBar);

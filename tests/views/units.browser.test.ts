@@ -117,4 +117,28 @@ describe("weight", () => {
     console.log(`unit answer: ${kB.toFixed(1)} kB gzip`);
     expect(kB).toBeLessThanOrEqual(45);
   });
+
+  test("a page loads in at most 180 kB before its methods and pictures", async () => {
+    const { page, context } = await newPage(browser);
+    await page.goto(`${served.url}/index.html`);
+    await page.waitForSelector("article h1");
+    const files = await page.evaluate(() =>
+      [
+        ...document.head.querySelectorAll<HTMLScriptElement | HTMLLinkElement>(
+          "script[src], link[rel=modulepreload], link[rel=stylesheet]",
+        ),
+      ].map((element) => ("src" in element ? element.src : element.href)),
+    );
+    const first = await page.request.get(`${served.url}/index.html`);
+    const html = await first.text();
+    const own = files.filter((file) => html.includes(new URL(file).pathname.slice(1)));
+    const bodies = await Promise.all(own.map(async (file) => (await page.request.get(file)).body()));
+    const kB =
+      [Buffer.from(html), ...bodies].reduce((sum, body) => sum + gzipSync(body, { level: 9 }).length, 0) /
+      1000;
+    console.log(`page before methods and pictures: ${kB.toFixed(1)} kB gzip`);
+    expect(own.length).toBeGreaterThan(1);
+    expect(kB).toBeLessThanOrEqual(180);
+    await context.close();
+  });
 });
