@@ -78,17 +78,9 @@ function run(inputs: Insides): Insides | Problem {
 }
 
 const size = (symbol: string, says: string) => ({ kind: "length", symbol, says, optional: true }) as const;
-const readings = (says: string) =>
-  ({
-    kind: "list",
-    says,
-    optional: true,
-    of: {
-      depth: { kind: "text", says: "where along the part", default: "one depth" },
-      direction: { kind: "text", says: "which way across", default: "one direction" },
-      value: { kind: "length", symbol: "D", says: "diameter" },
-    },
-  }) as const;
+const value = { kind: "length", symbol: "D", says: "diameter" } as const;
+const where = { kind: "text", says: "where along the part" } as const;
+const way = { kind: "text", says: "which way across", optional: true } as const;
 
 export const fitOfPair = method({
   id: "fit-of-pair",
@@ -98,8 +90,18 @@ export const fitOfPair = method({
     holeLargestDepthMean: size("D_m,max", "largest mean of the hole at one depth"),
     shankLargest: size("d_max", "largest reading of the shank"),
     shankMean: size("d_m", "mean of the shank"),
-    hole: readings("readings of the hole, in place of its two figures"),
-    shank: readings("readings of the shank, in place of its two figures"),
+    hole: {
+      kind: "list",
+      says: "readings of the hole, in place of its two figures",
+      optional: true,
+      of: { depth: where, direction: way, value }, // without depths a bell-mouth would be averaged away
+    },
+    shank: {
+      kind: "list",
+      says: "readings of the shank, in place of its two figures",
+      optional: true,
+      of: { depth: { ...where, optional: true }, direction: way, value },
+    },
     ...pairLimitFields,
   },
   procedure: {

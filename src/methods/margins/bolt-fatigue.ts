@@ -91,6 +91,8 @@ export const boltFatigue = method({
     { that: "enduranceStress > 0", else: "no factor is defined" },
     { that: "tensileStress > 0", else: "no factor is defined" },
     { that: "proofStress > 0", else: "no factor is defined" },
+    { that: "preloadStress < proofStress", else: "the preload alone is at proof" },
+    { that: "preloadStress < tensileStress", else: "the preload alone breaks the bolt" },
     { that: "diameter > 0", else: "no limit is defined" },
     {
       that: "(1 - loadFactor) * loadMax < preload",
