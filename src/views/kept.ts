@@ -1,9 +1,11 @@
 // The browser's store as a crash net: what was typed comes back after a reload. The file stays the truth.
 export interface Kept {
-  /** The page file as it stands here, invalid entries included. */
-  readonly text: string;
   /** The file it began from. */
   readonly base: string;
+  /** What was typed in place of what the file has, unreadable entries included: name → text. */
+  readonly typed: Readonly<Record<string, string>>;
+  /** The same at the last saving of a file. */
+  readonly saved: Readonly<Record<string, string>>;
   /** Changes that can still be undone, the oldest first. */
   readonly changes: readonly { readonly name: string; readonly before: string }[];
   /** Readings confirmed as meant: name → typed text. */
@@ -23,9 +25,15 @@ export function readKept(id: string): Kept | undefined {
 
 function shaped(found: unknown): Kept | undefined {
   if (typeof found !== "object" || found === null) return undefined;
-  const { text, base, changes, confirmed } = found as Partial<Kept>;
-  if (typeof text !== "string" || typeof base !== "string") return undefined;
-  return { text, base, changes: Array.isArray(changes) ? changes : [], confirmed: confirmed ?? {} };
+  const { base, typed, saved, changes, confirmed } = found as Partial<Kept>;
+  if (typeof base !== "string" || typeof typed !== "object") return undefined;
+  return {
+    base,
+    typed,
+    saved: saved ?? {},
+    changes: Array.isArray(changes) ? changes : [],
+    confirmed: confirmed ?? {},
+  };
 }
 
 /** Says whether it could be kept. */
@@ -56,3 +64,12 @@ export function keptIds(): readonly string[] {
     return [];
   }
 }
+
+/** A page as it came from its file. */
+export const asItCame = (base: string): Kept => ({
+  base,
+  typed: {},
+  saved: {},
+  changes: [],
+  confirmed: {},
+});

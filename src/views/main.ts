@@ -9,7 +9,7 @@ import { address, readAddress } from "./address.ts";
 import { changedBar } from "./changed-bar.ts";
 import { el, replace } from "./dom.ts";
 import { fileField, saveFile } from "./files.ts";
-import { forget, keep, keptIds, readKept } from "./kept.ts";
+import { asItCame, keep, keptIds, readKept } from "./kept.ts";
 import { lazyWhy } from "./lazy-why.ts";
 import { firstNotebook, notebookIds, notebookName, notebookText } from "./notebooks.ts";
 import { openProblems } from "./open-problems.ts";
@@ -41,12 +41,8 @@ const saved = changedBar({
   save,
   backToFile: () => {
     if (!session) return;
-    const { id } = session;
-    const base = readKept(id)?.base;
-    forget(id);
-    if (id.startsWith("file:") && base !== undefined)
-      keep(id, { text: base, base, changes: [], confirmed: {} });
-    void show(id);
+    session.backToFile();
+    void show(session.id);
   },
 });
 
@@ -129,7 +125,7 @@ function openByHand(name: string, text: string): void {
     return;
   }
   const id = `file:${name}`;
-  keep(id, { text, base: text, changes: [], confirmed: {} });
+  keep(id, asItCame(text));
   if (readAddress(location.hash).page === id) void show(id);
   else location.hash = address(id);
 }

@@ -7,7 +7,33 @@ import { labelOf } from "./words.ts";
 
 export interface More {
   readonly element: HTMLDetailsElement;
-  readonly fill: (...parts: readonly Child[]) => void;
+  /** What it holds; made when it is opened, printed, or when the page is idle. */
+  readonly fill: (make: () => readonly Child[]) => void;
+}
+
+const unfilled = new Set<() => void>();
+let waiting = false;
+
+/** Everything that is behind its line, made now: for paper. */
+export function fillAll(): void {
+  for (const render of unfilled) render();
+}
+
+/** An edit paints first; closed parts follow a few at a time. */
+function fillWhenIdle(): void {
+  if (waiting) return;
+  waiting = true;
+  const some = (): void => {
+    const until = performance.now() + 8;
+    for (const render of unfilled) {
+      render();
+      if (performance.now() > until) break;
+    }
+    waiting = false;
+    if (unfilled.size > 0) fillWhenIdle();
+  };
+  if ("requestIdleCallback" in globalThis) requestIdleCallback(some, { timeout: 1000 });
+  else setTimeout(some, 200);
 }
 
 /** Stays open or closed while its content is renewed. */
@@ -19,7 +45,21 @@ export function more(words: string, about: string): More {
     el("summary", {}, words, el("span", { class: "unseen" }, ` about ${about}`)),
     content,
   );
-  return { element, fill: (...parts) => content.replaceChildren(el("div", {}, ...parts)) };
+  let make: () => readonly Child[] = () => [];
+  const render = (): void => {
+    if (!unfilled.delete(render)) return;
+    content.replaceChildren(el("div", {}, ...make()));
+  };
+  element.addEventListener("toggle", render);
+  return {
+    element,
+    fill: (next) => {
+      make = next;
+      unfilled.add(render);
+      if (element.open) render();
+      else fillWhenIdle();
+    },
+  };
 }
 
 export const part = (title: string, ...children: readonly Child[]): HTMLElement =>

@@ -1,10 +1,9 @@
 // One page being worked on: its live values, what was changed here, and the way back.
 import type { Page } from "../document/item.ts";
-import { readPage } from "../document/read.ts";
 import { fetchPage } from "../engine/fetch-page.ts";
 import type { LivePage } from "../engine/live-page.ts";
 import type { Problem } from "../problem.ts";
-import { forget, type Kept, keep, readKept } from "./kept.ts";
+import { asItCame, forget, type Kept, keep, readKept } from "./kept.ts";
 
 export interface Session {
   readonly id: string;
@@ -19,6 +18,8 @@ export interface Session {
   readonly isChanged: () => boolean;
   readonly isKept: () => boolean;
   readonly markSaved: () => void;
+  /** Keeps what the file has; the page is then opened again. */
+  readonly backToFile: () => void;
   readonly confirm: (name: string, text: string) => void;
   readonly isConfirmed: (name: string, text: string) => boolean;
   readonly dispose: () => void;
@@ -35,31 +36,45 @@ export async function openSession(
 ): Promise<Session | readonly Problem[]> {
   const live = await fetchPage(base, file);
   if (!("settle" in live)) return live;
-  const kept = readKept(id);
-  const typed = typedIn(live.page);
-  for (const [name, text] of kept ? typedIn(readPage(kept.text, file).page) : []) {
-    if (typed.get(name) === undefined || typed.get(name) === text) continue;
+  const kept = readKept(id) ?? asItCame(base);
+  const inFile = typedIn(live.page);
+  const typed = new Map(inFile);
+  for (const [name, text] of Object.entries(kept.typed)) {
+    if (!inFile.has(name)) continue;
     live.change(name, text);
     typed.set(name, text);
   }
-  return session(id, file, live, typed, { text: base, changes: [], confirmed: {}, ...kept, base });
+  return session({ id, file, live, inFile, typed, start: { ...kept, base } });
 }
 
 /** The text of every given. */
 const typedIn = (page: Page | undefined): Map<string, string> =>
   new Map(page?.items.flatMap((item) => (item.kind === "given" ? [[item.name, item.value] as const] : [])));
 
-function session(id: string, file: string, live: LivePage, typed: Map<string, string>, start: Kept): Session {
-  let { base, confirmed } = start;
+interface Start {
+  readonly id: string;
+  readonly file: string;
+  readonly live: LivePage;
+  readonly inFile: ReadonlyMap<string, string>;
+  readonly typed: Map<string, string>;
+  readonly start: Kept;
+}
+
+function session({ id, file, live, inFile, typed, start }: Start): Session {
+  let { confirmed, saved } = start;
   let changes = [...start.changes];
   let kept = true;
-  const isChanged = () => live.text() !== base;
-  const isFileOpenedByHand = id.startsWith("file:");
+  /** Compared entry by entry: the file's text is only made when it is saved. */
+  const edits = () => Object.fromEntries([...typed].filter(([name, text]) => text !== inFile.get(name)));
+  const isChanged = () => [...typed].some(([name, text]) => text !== (saved[name] ?? inFile.get(name)));
   const store = () => {
-    if (!isChanged() && !isFileOpenedByHand) forget(id);
-    else kept = keep(id, { text: live.text(), base, changes, confirmed });
+    const isFileOpenedByHand = id.startsWith("file:");
+    const now = { base: start.base, typed: edits(), saved, changes, confirmed };
+    const isAsItCame = [now.typed, saved, confirmed].every((part) => Object.keys(part).length === 0);
+    if (isAsItCame && !isFileOpenedByHand) forget(id);
+    else kept = keep(id, now);
   };
-  if (isFileOpenedByHand) store();
+  store();
   return {
     id,
     file,
@@ -85,13 +100,16 @@ function session(id: string, file: string, live: LivePage, typed: Map<string, st
     isChanged,
     isKept: () => kept,
     markSaved: () => {
-      base = live.text();
+      saved = edits();
       changes = [];
       store();
     },
+    backToFile: () => {
+      keep(id, { base: start.base, typed: saved, saved, changes: [], confirmed });
+    },
     confirm: (name, text) => {
       confirmed = { ...confirmed, [name]: text };
-      kept = keep(id, { text: live.text(), base, changes, confirmed });
+      store();
     },
     isConfirmed: (name, text) => confirmed[name] === text,
     dispose: () => live.dispose(),

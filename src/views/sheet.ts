@@ -53,13 +53,14 @@ export function sheet(session: Session, status: StatusLine, why: Why, onChange: 
   first.update(live.cells());
 
   const stop = live.subscribe((changed) => {
-    for (const name of changed) {
+    const rows = changed.flatMap((name) => {
       const view = views.get(name);
       const cell = live.cell(name);
-      if (!view || !cell) continue;
+      if (!view || !cell) return [];
       view.update(cell);
-      mark(view.element);
-    }
+      return [view.element];
+    });
+    mark(rows);
     first.update(live.cells());
     title.update();
     onChange();
@@ -88,12 +89,15 @@ function lines(context: SheetContext, views: Map<string, ItemView>): readonly HT
   });
 }
 
-/** A changed value is marked for a moment. */
-function mark(row: HTMLElement): void {
-  row.classList.remove("changed");
-  void row.offsetWidth; // begins the mark again when a second change follows the first
-  row.classList.add("changed");
-  setTimeout(() => row.classList.remove("changed"), markedFor);
+/** Changed values are marked for a moment; a second change shortly after begins the mark again. */
+function mark(rows: readonly HTMLElement[]): void {
+  for (const row of rows) row.classList.remove("changed");
+  requestAnimationFrame(() => {
+    for (const row of rows) row.classList.add("changed");
+  });
+  setTimeout(() => {
+    for (const row of rows) row.classList.remove("changed");
+  }, markedFor);
 }
 
 function outputsReadBy(session: Session): ReadonlyMap<string, ReadonlySet<string>> {

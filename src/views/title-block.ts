@@ -9,6 +9,9 @@ export interface TitleBlock {
   readonly update: () => void;
 }
 
+/** The content is identified once typing rests. */
+const settled = 300;
+
 const cell = (label: string, ...children: readonly Child[]): HTMLElement =>
   el(
     "div",
@@ -41,8 +44,8 @@ export function titleBlock(session: Session): TitleBlock {
     ),
   );
   let asked = 0;
-  const update = (): void => {
-    state.textContent = session.isChanged() ? "draft, changed here" : "draft";
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const identify = (): void => {
     asked += 1;
     const mine = asked;
     const now = readPage(session.live.text(), session.file).page ?? page;
@@ -53,6 +56,12 @@ export function titleBlock(session: Session): TitleBlock {
       content.textContent = hex === "" ? "not computed here" : shortFingerprint(hex);
       repeatOnPaper(page.title, page.revision, content.textContent);
     });
+  };
+  const update = (): void => {
+    state.textContent = session.isChanged() ? "draft, changed here" : "draft";
+    content.textContent = "…";
+    clearTimeout(timer);
+    timer = setTimeout(identify, settled);
   };
   update();
   return { element, update };

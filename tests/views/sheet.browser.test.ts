@@ -153,6 +153,9 @@ describe("what was typed", () => {
     const saved = await readFile(await (await download).path(), "utf8");
     expect(saved).toBe((await readFile(samplePath, "utf8")).replace("520 lbf.ft", "500 N.m"));
     await page.locator(".changed-bar").waitFor({ state: "hidden" });
+    await page.reload();
+    await says("tension", "148.8");
+    expect(await page.locator(".changed-bar").isVisible()).toBe(false);
   });
 });
 

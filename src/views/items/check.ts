@@ -31,19 +31,19 @@ export function checkView(context: SheetContext, cell: Cell, item: CheckItem): I
     if (isProblem(value)) {
       replace(margin, noAnswerNote(now, value, context));
       replace(result, stateWord("no answer"));
-      opened.fill(noteOf(now), ...relations(now, context));
+      opened.fill(() => [noteOf(now), ...relations(now, context)]);
       return;
     }
     if (value.type !== "check") return;
     replace(margin, ...marginParts(value, item, context));
     replace(result, answer(context, now.name, valueFigure(value, context)), stateWord(value.state));
-    opened.fill(
+    opened.fill(() => [
       noteOf(now),
       part("working", threeLines(value.step, context.unitOf, value.unit)),
       limitPart(item, value, context),
       nameInFormulas(now),
       ...relations(now, context),
-    );
+    ]);
   };
   update(cell);
   return { element, update };

@@ -58,7 +58,7 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
       (note.querySelector(".suggestions") ?? note).append(meant);
       replace(trouble, note);
     } else replace(trouble);
-    opened.fill(noteOf(now), spreadPart(item), nameInFormulas(now), ...relations(now, context));
+    opened.fill(() => [noteOf(now), spreadPart(item), nameInFormulas(now), ...relations(now, context)]);
   };
   shrink();
   update(cell);

@@ -21,7 +21,7 @@ export function readingView(context: SheetContext, cell: Cell, item: ReadingItem
     if (isProblem(value)) replace(content, problemNote(value, undefined));
     else if (value.type === "table")
       replace(content, table(value, labelOf(item)), el("p", { class: "caption" }, facts(item, value)));
-    opened.fill(noteOf(now), nameInFormulas(now), ...relations(now, context));
+    opened.fill(() => [noteOf(now), nameInFormulas(now), ...relations(now, context)]);
   };
   update(cell);
   return { element, update };

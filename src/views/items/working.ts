@@ -33,7 +33,7 @@ export function workingView(context: SheetContext, cell: Cell, item: WorkingItem
     if (isProblem(value)) {
       replace(lines, noAnswerNote(now, value, context));
       replace(result, stateWord("no answer"));
-      opened.fill(noteOf(now), nameInFormulas(now), ...relations(now, context));
+      opened.fill(() => [noteOf(now), nameInFormulas(now), ...relations(now, context)]);
     } else if (value.type === "formula") formula(now, value);
     else if (value.type === "solution") solution(now, value.solution);
   };
@@ -45,7 +45,7 @@ export function workingView(context: SheetContext, cell: Cell, item: WorkingItem
         ? el("span", { class: "figure" }, el("b", {}, value.si === 1 ? "yes" : "no"))
         : figure(value.si, value.kind, value.unit ?? context.unitOf(value.kind));
     replace(result, answer(context, now.name, shown));
-    opened.fill(noteOf(now), nameInFormulas(now), ...relations(now, context));
+    opened.fill(() => [noteOf(now), nameInFormulas(now), ...relations(now, context)]);
   }
 
   function solution(now: Cell, solved: Solution): void {
@@ -66,12 +66,12 @@ export function workingView(context: SheetContext, cell: Cell, item: WorkingItem
         return [answer(context, now.name, outputFigure(output, context.unitOf), options)];
       }),
     );
-    opened.fill(
+    opened.fill(() => [
       noteOf(now),
       ...methodParts(solved, names, context),
       nameInFormulas(now),
       ...relations(now, context),
-    );
+    ]);
   }
 
   update(cell);
