@@ -59,6 +59,22 @@ export function lookIn(values: ReadonlyMap<string, Inside>): (name: string) => V
   };
 }
 
+/** For limits: a column that only some rows have is judged over those. */
+export function lookInPresent(values: ReadonlyMap<string, Inside>): (name: string) => Value | Problem {
+  const look = lookIn(values);
+  return (name) => {
+    const found = look(name);
+    return Array.isArray(found) ? found.filter((value: number) => !Number.isNaN(value)) : found;
+  };
+}
+
+export function isPartlyKnown(values: ReadonlyMap<string, Inside>, name: string): boolean {
+  if (values.has(name)) return true;
+  const parts = split(name);
+  const rows = parts && values.get(parts[0]);
+  return parts !== undefined && isRows(rows) && rows.some((row) => Object.hasOwn(row, parts[1]));
+}
+
 export function isKnown(values: ReadonlyMap<string, Inside>, name: string): boolean {
   if (values.has(name)) return true;
   const parts = split(name);

@@ -3,7 +3,7 @@
 import { plain, show, symbolOf } from "../formula/show.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { cite } from "../source.ts";
-import { isKnown, lookIn } from "./inside.ts";
+import { isPartlyKnown, lookInPresent } from "./inside.ts";
 import type { PlannedLimit } from "./plan.ts";
 import { formatShort, usualUnit } from "./solution.ts";
 import type { Workspace } from "./workspace.ts";
@@ -11,9 +11,9 @@ import type { Workspace } from "./workspace.ts";
 /** Every limit whose names all have values by now is judged, once. */
 export function judgeLimits(work: Workspace): Problem | undefined {
   for (const limit of work.ready.limits) {
-    if (work.judged.has(limit) || !limit.uses.every((name) => isKnown(work.values, name))) continue;
+    if (work.judged.has(limit) || !limit.uses.every((name) => isPartlyKnown(work.values, name))) continue;
     work.judged.add(limit);
-    const holds = limit.value(lookIn(work.values));
+    const holds = limit.value(lookInPresent(work.values));
     if (holds === true) continue;
     const broken = isProblem(holds) ? holds.with({ where: work.d.id }) : brokenLimit(limit, work);
     if (!limit.warn) return broken;
@@ -49,21 +49,34 @@ function brokenLimit(limit: PlannedLimit, work: Workspace): Problem {
   });
 }
 
-/** What the left side is called: the words of the name it is, else the formula itself. */
+/** What the left side is called: the words of the name it is about, else the formula itself. */
 function subject(limit: PlannedLimit, work: Workspace): string {
   const { tree } = limit;
   const first = limit.uses[0] ?? limit.that;
-  const base = first.split(".")[0] ?? first;
-  const field = work.d.inputs[base];
   const bare = tree.type === "compare" && tree.left.type === "name";
   if (!bare && tree.type === "compare" && !first.includes("."))
     return plain(show(tree.left, (name) => symbolOf(name)));
-  return field?.says ?? work.working.find((step) => step.name === first)?.says ?? first;
+  return columnWords(first, work) ?? saysOf(work, first);
+}
+
+/** "segments.length" is the words of that column. */
+function columnWords(name: string, work: Workspace): string | undefined {
+  const [list = "", column] = name.split(".");
+  if (column === undefined) return undefined;
+  const { inputs, outputs, between, procedure } = work.d;
+  const input = inputs[list];
+  const output = outputs[list];
+  return (
+    (input?.kind === "list" ? input.of[column]?.says : undefined) ??
+    between?.[name]?.says ??
+    procedure?.givesRows?.[list]?.[column]?.says ??
+    (output?.kind === "list" ? output.of[column]?.says : undefined)
+  );
 }
 
 function found(limit: PlannedLimit, work: Workspace): string | undefined {
   const left = limit.left;
-  const value = left?.value(lookIn(work.values));
+  const value = left?.value(lookInPresent(work.values));
   if (!left || typeof value !== "number") return undefined;
   const typed =
     limit.tree.type === "compare" && limit.tree.left.type === "name"
@@ -72,8 +85,12 @@ function found(limit: PlannedLimit, work: Workspace): string | undefined {
   return formatShort(value, typed ?? usualUnit(left.kind));
 }
 
-const saysOf = (work: Workspace, name: string): string =>
-  work.d.inputs[name]?.says ?? work.d.outputs[name]?.says ?? name;
+const saysOf = ({ d }: Workspace, name: string): string =>
+  d.inputs[name]?.says ??
+  d.outputs[name]?.says ??
+  d.between?.[name]?.says ??
+  d.procedure?.gives[name]?.says ??
+  name;
 
 function named(work: Workspace, name: string, words = name): string {
   const leaf = work.leaves.get(name);

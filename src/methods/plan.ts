@@ -8,6 +8,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Source } from "../source.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { type Kind, kinds, kindsOf } from "../units/kind.ts";
+import { quantity } from "../units/quantity.ts";
 import { isQuantityField } from "./field.ts";
 import type { Declaration, Limit, Steps } from "./method.ts";
 
@@ -113,6 +114,17 @@ export function plan(d: Declaration): Plan {
             must: `be a ${kind}`,
           }),
         );
+      const declared = labels.kind;
+      if (declared !== undefined && (declared === "yes/no") !== (typed.truth === true))
+        problems.push(
+          problem({
+            code: "kind",
+            where: d.id,
+            what: name,
+            got: typed.truth ? "a yes or no" : "a number",
+            must: `be a ${declared}`,
+          }),
+        );
       const source = from ?? d.sources[name] ?? d.sources["*"];
       if (!source)
         problems.push(problem({ code: "no-source", where: d.id, what: name, must: "have a source" }));
@@ -156,7 +168,7 @@ export function plan(d: Declaration): Plan {
     variants,
     steps,
     limits: planLimits(d, types, say),
-    problems: [...problems, ...unanswered(d, types)],
+    problems: [...problems, ...unanswered(d, types), ...unfitting(d)],
   };
 }
 
@@ -168,6 +180,11 @@ function planLimits(d: Declaration, types: Types, say: (what: string, p: Problem
     const tree = parse(limit.that);
     const typed = isProblem(tree) ? tree : check(tree, typeOf);
     if (isProblem(typed)) say(`limit "${limit.that}"`, typed);
+    else if (!typed.truth)
+      say(
+        `limit "${limit.that}"`,
+        problem({ code: "not-a-truth", what: limit.that, must: "be a comparison" }),
+      );
     if (isProblem(tree) || isProblem(typed)) continue;
     planned.push({ ...limit, tree, uses: namesIn(tree), value: evaluator(tree), left: leftOf(tree, typeOf) });
   }
@@ -193,4 +210,35 @@ function unanswered(d: Declaration, types: Types): Problem[] {
     .map((name) =>
       problem({ code: "no-step", where: d.id, what: name, must: "come from a step or the procedure" }),
     );
+}
+
+/** Variants that no input can choose, choices that no variant answers, defaults that cannot be read. */
+function unfitting(d: Declaration): Problem[] {
+  const found: Problem[] = [];
+  const by = d.variants?.by;
+  if (d.variants && by !== undefined) {
+    const input = d.inputs[by];
+    const given = d.procedure?.gives[by];
+    if (input?.kind !== "text" && given?.kind !== "text")
+      found.push(
+        problem({
+          code: "variant",
+          where: d.id,
+          what: by,
+          got: "no text",
+          must: "be a text input that chooses the variant",
+        }),
+      );
+    const unanswered = (input?.kind === "text" ? (input.choices ?? []) : []).filter(
+      (choice) => !Object.hasOwn(d.variants?.sets ?? {}, choice),
+    );
+    for (const choice of unanswered)
+      found.push(problem({ code: "variant", where: d.id, what: by, got: choice, must: "have a variant" }));
+  }
+  for (const [name, field] of Object.entries(d.inputs)) {
+    if (!isQuantityField(field) || field.default === undefined) continue;
+    const read = quantity(field.default, field.kind);
+    if (isProblem(read)) found.push(read.with({ where: d.id, what: `default of ${name}` }));
+  }
+  return found;
 }

@@ -241,9 +241,13 @@ function rowsFromText(id: string, field: ListField, text: string): unknown {
 
 const exampleText = (kind: Kind): string => `"… ${kinds[kind].usual[0] ?? ""}"`;
 
+/** A row with what is needed, and the first of the optional ones where that alone says too little. */
 function exampleOf(field: ListField): string {
-  const parts = Object.entries(field.of).filter(([, part]) => part.kind !== "text" && !part.optional);
-  return `for example [{${parts.map(([column, part]) => `"${column}": ${part.kind === "text" ? '"…"' : exampleText(part.kind)}`).join(", ")}}]`;
+  const parts = Object.entries(field.of);
+  const needed = parts.filter(([, part]) => !part.optional);
+  const shown =
+    needed.length < 2 ? [...needed, ...parts.filter(([, part]) => part.optional).slice(0, 1)] : needed;
+  return `for example [{${shown.map(([column, part]) => `"${column}": ${part.kind === "text" ? '"…"' : exampleText(part.kind)}`).join(", ")}}]`;
 }
 
 function unknownInput(d: Declaration, name: string): Problem {

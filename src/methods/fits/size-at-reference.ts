@@ -43,6 +43,12 @@ export const sizeAtReference = method({
       else: "no metal expands so much",
       hint: "steel is near 11.5e-6 1/K",
     },
+    { that: 'gaugeTemperature >= "-100 degC"', else: "no gauge is read so cold" },
+    {
+      that: 'gaugeTemperature <= "200 degC"',
+      else: "no gauge is read so hot",
+      hint: "was the temperature meant in degF?",
+    },
     { that: 'partTemperature >= "-100 degC"', else: "no reading is taken so cold" },
     {
       that: 'partTemperature <= "200 degC"',

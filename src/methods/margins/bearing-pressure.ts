@@ -49,6 +49,7 @@ export const bearingPressure = method({
       hint: "the hole is larger than the washer or nut face",
     },
     { that: "washerThickness >= 0", else: "a washer has thickness" },
+    { that: 'spreadAngle >= "0 deg"', else: "a washer does not gather the load" },
     { that: 'spreadAngle < "80 deg"', else: "no washer spreads so far" },
     { that: "limitPressure > 0", else: "no share of the limit is defined" },
     { that: "utilisation <= 1", else: "the face is pressed in", warn: true },

@@ -44,6 +44,7 @@ export const boltFatigue = method({
           "enduranceStress * (tensileStress - preloadStress) / (tensileStress * alternatingStress + enduranceStress * (meanStress - preloadStress))",
       },
       gerber: {
+        leastLoad: "loadMin",
         preloadStress: "preload / stressArea",
         alternatingStress: "loadFactor * (loadMax - loadMin) / (2 * stressArea)",
         meanStress: "loadFactor * (loadMax + loadMin) / (2 * stressArea) + preloadStress",
@@ -51,6 +52,7 @@ export const boltFatigue = method({
           "(tensileStress * sqrt(tensileStress^2 + 4 * enduranceStress * (enduranceStress + preloadStress)) - tensileStress^2 - 2 * preloadStress * enduranceStress) / (2 * alternatingStress * enduranceStress)",
       },
       "asme-elliptic": {
+        leastLoad: "loadMin",
         preloadStress: "preload / stressArea",
         alternatingStress: "loadFactor * (loadMax - loadMin) / (2 * stressArea)",
         meanStress: "loadFactor * (loadMax + loadMin) / (2 * stressArea) + preloadStress",
@@ -69,6 +71,7 @@ export const boltFatigue = method({
   steps: { amplitudeAllowed: "factor * alternatingStress" },
   between: {
     preloadStress: { kind: "stress", symbol: "σ_i", says: "stress from preload" },
+    leastLoad: { kind: "force", symbol: "P_min", says: "least outside load" },
     threadLimit: { kind: "stress", symbol: "σ_A", says: "limit of a thread rolled before heat treatment" },
   },
   outputs: {
@@ -100,8 +103,8 @@ export const boltFatigue = method({
       warn: true,
     },
     {
-      that: 'loadMin == "0 kN"',
-      else: "gerber and asme-elliptic hold for a load repeated from zero; goodman and rolled-thread for any least load",
+      that: 'leastLoad == "0 kN"',
+      else: "this criterion holds for a load repeated from zero only; goodman and rolled-thread hold for any least load",
       warn: true,
     },
   ],

@@ -171,7 +171,7 @@ export const passTorques = method({
     { that: 'smallest(runOn.torque) >= "0 N.m"', else: "a nut does not turn by itself" },
     { that: 'wrenchLength > "0 mm"', else: "a wrench has a length" },
     {
-      that: "smallest(passes.leverRatio) > 0",
+      that: 'smallest(passes.set) > "0 N.m"',
       else: "the adapter reaches back past the hand",
     },
   ],

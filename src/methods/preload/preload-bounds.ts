@@ -129,6 +129,7 @@ export const preloadBounds = method({
     { that: "torqueTolerance < 1", else: "the least torque would be none" },
     { that: "relaxation >= 0", else: "a loss is not negative" },
     { that: "relaxation < 1", else: "nothing would be left" },
+    { that: "thermalChangeMin <= thermalChangeMax", else: "the two changes are swapped" },
     { that: "fastenerCount >= 1", else: "at least one fastener is tightened" },
     { that: "tighteningFactor >= 1", else: "the largest preload is not below the smallest" },
     { that: 'minimum > "0 kN"', else: "nothing is left of the least preload", warn: true },

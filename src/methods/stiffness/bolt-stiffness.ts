@@ -43,6 +43,7 @@ export const boltStiffness = method({
       else: "a segment without length carries no stretch",
       hint: "leave the segment out",
     },
+    { that: "smallest(segments.diameter) > 0", else: "no stiffness is defined" },
     { that: "smallest(segments.area) > 0", else: "no stiffness is defined" },
     { that: "modulus > 0", else: "no stiffness is defined" },
     { that: "headAllowance >= 0", else: "an allowance softens the bolt" },

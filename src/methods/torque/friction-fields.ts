@@ -29,6 +29,7 @@ export const frictionLimits: readonly Limit[] = [
   { that: "bearingFriction >= 0", else: "friction is not negative" },
   { that: "bearingFriction < 1", else: "no face has such friction", hint: "was a percentage entered?" },
   { that: "bearingMeanDiameter >= 0", else: "no bearing face is described" },
+  { that: 'threadHalfAngle >= "0 deg"', else: "no thread is described" },
   { that: 'threadHalfAngle < "90 deg"', else: "no thread is described" },
 ];
 
