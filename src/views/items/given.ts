@@ -106,7 +106,8 @@ function readingText(cell: Cell, item: GivenItem, context: SheetContext): string
   const spread =
     value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, widthUnit(shown))}`;
   const few = shown.text === value.typed.unit.text ? 6 : 4; // what was typed keeps its digits
-  return `read as ${kind ?? "a number"}, ${setText(value.si, kind, shown, few)}${spread}`;
+  const together = (setText(value.si, kind, shown, few) + spread).replaceAll(" ", "\u00a0"); // number and unit stay on one line
+  return `read as ${kind ?? "a number"}, ${together}`;
 }
 
 /** A half-width is a difference: a temperature scale's zero does not apply to it. */
