@@ -23,7 +23,7 @@ describe("limits", () => {
       ],
     },
     'wrenchLength > "0 mm"': { wrenchLength: "0 mm" },
-    "smallest(passes.leverRatio) > 0": { adapters: [{ position: "12", length: "700 mm", angle: "180 deg" }] },
+    'smallest(passes.set) > "0 N.m"': { adapters: [{ position: "12", length: "700 mm", angle: "180 deg" }] },
   });
 });
 
