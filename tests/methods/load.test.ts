@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { catalogue as families } from "../../src/methods/catalogue.ts";
 import { methodNamed, methods, solve } from "../../src/methods/index.ts";
+import { loadable, loadMethods } from "../../src/methods/load.ts";
 import { planOf } from "../../src/methods/run.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
 import { cite } from "../../src/source.ts";
@@ -97,4 +98,10 @@ test("solve by a misspelt id suggests the nearest method", () => {
 
 test("the catalogue lists exactly the methods that are loaded, in the same order", () => {
   expect(Object.values(families).flat()).toEqual([...methods.keys()]);
+});
+
+test("a browser can load every method of the catalogue on its own", async () => {
+  expect(loadable).toEqual(Object.values(families).flat());
+  await loadMethods(loadable);
+  for (const id of loadable) expect(methods.get(id)?.id).toBe(id);
 });
