@@ -3,6 +3,7 @@
 import type { Cell, FormulaValue, QuantityValue, TableColumn, TableValue } from "../engine/cell.ts";
 import { formatShort, type UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
+import { formatIn } from "../units/format.ts";
 import { inUnit } from "../units/in-unit.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import {
@@ -15,7 +16,7 @@ import {
   whyNoAnswer,
 } from "./checked-page.ts";
 import { type ProblemRecord, problemRecord, worded } from "./outcome.ts";
-import { numberRecord, resultText, type ValueRecord, valueRecord } from "./values.ts";
+import { numberRecord, type ValueRecord, valueRecord } from "./values.ts";
 
 export const pageRecord = (page: CheckedPage) => ({
   file: page.file,
@@ -100,7 +101,7 @@ function formulaRecord(name: string, value: FormulaValue, unitOf: UnitChoice): C
   if (value.kind === "yes/no")
     return flat(name, "yes/no", valueRecord({ kind: "yes/no", yes: value.si === 1 }, unitOf));
   const shown = value.unit ?? unitOf(value.kind);
-  return flat(name, value.kind, numberRecord(value.si, shown, resultText(value.si, value.kind, shown)));
+  return flat(name, value.kind, numberRecord(value.si, shown, formatIn(value.si, shown)));
 }
 
 const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): CellRecord[] =>

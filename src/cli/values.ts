@@ -3,7 +3,6 @@ import type { OutputValue } from "../methods/field.ts";
 import type { UnitChoice } from "../methods/solution.ts";
 import { formatIn } from "../units/format.ts";
 import { inUnit } from "../units/in-unit.ts";
-import type { Kind } from "../units/kind.ts";
 import type { Unit } from "../units/unit.ts";
 
 export interface ValueRecord {
@@ -15,14 +14,6 @@ export interface ValueRecord {
 
 /** "N.m"; a ratio and a text have none. */
 const unitText = (text: string): string => (text === "1" ? "" : text);
-
-/** Four significant digits; a length keeps six, as far as they say something, for fits are read from them. */
-export function resultText(si: number, kind: Kind, shown: Unit): string {
-  if (kind !== "length") return formatIn(si, shown);
-  const [number = "", unit = ""] = formatIn(si, shown, { significant: 6 }).split(" ");
-  const extra = /^(-?[\d.]*\.\d*?)(0{1,2})(e.*)?$/.exec(number); // six digits: two may go, four stay
-  return `${extra ? `${extra[1]}${extra[3] ?? ""}` : number} ${unit}`;
-}
 
 export const numberRecord = (si: number, shown: Unit, text: string): ValueRecord => ({
   value: inUnit(si, shown),
@@ -45,7 +36,7 @@ export function valueRecord(output: OutputValue, unitOf: UnitChoice): ValueRecor
     }
     default: {
       const shown = unitOf(output.kind);
-      return numberRecord(output.si, shown, resultText(output.si, output.kind, shown));
+      return numberRecord(output.si, shown, formatIn(output.si, shown));
     }
   }
 }
