@@ -6,6 +6,9 @@ export const widthOf = (text: string): number => Array.from(text.replace(/\p{Mar
 export const padEnd = (text: string, width: number): string =>
   text + " ".repeat(Math.max(0, width - widthOf(text)));
 
+export const padStart = (text: string, width: number): string =>
+  " ".repeat(Math.max(0, width - widthOf(text))) + text;
+
 /** Rows of cells as left-aligned columns, two spaces apart. */
 export function columns(rows: readonly (readonly string[])[], indent = "  "): string[] {
   const widths: number[] = [];

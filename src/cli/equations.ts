@@ -17,14 +17,15 @@ export interface Equation {
 
 type Fields = Readonly<Record<string, { readonly symbol?: string; readonly of?: Fields } | object>>;
 
-/** Symbols of every name the method speaks of; a row's columns also as "list.column". */
+/** Symbols of every name the method speaks of; columns of lists as "list.column", and bare where no other name is meant. */
 export function symbolsOf(m: AnyMethod): ReadonlyMap<string, string> {
-  const found = new Map<string, string>();
+  const own = new Map<string, string>();
+  const columns = new Map<string, string>();
   const put = (fields: Fields, list?: string): void => {
     for (const [name, field] of Object.entries(fields)) {
       if ("symbol" in field && typeof field.symbol === "string") {
-        found.set(name, field.symbol);
-        if (list) found.set(`${list}.${name}`, field.symbol);
+        if (list === undefined) own.set(name, field.symbol);
+        else columns.set(`${list}.${name}`, field.symbol).set(name, field.symbol);
       }
       if ("of" in field && field.of !== undefined) put(field.of, name);
     }
@@ -32,9 +33,9 @@ export function symbolsOf(m: AnyMethod): ReadonlyMap<string, string> {
   put(m.inputs);
   put(m.procedure?.gives ?? {});
   put(m.between ?? {});
-  for (const [list, columns] of Object.entries(m.procedure?.givesRows ?? {})) put(columns, list);
+  for (const [list, fields] of Object.entries(m.procedure?.givesRows ?? {})) put(fields, list);
   put(m.outputs);
-  return found;
+  return new Map([...columns, ...own]);
 }
 
 export function equationsOf(m: AnyMethod): Equation[] {

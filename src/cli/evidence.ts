@@ -1,13 +1,12 @@
-// Reference rows that lie beside the package: how many a method is held against, by how each is known.
-import { existsSync, readFileSync } from "node:fs";
+// The evidence that lies beside the package, in reference-checks/<method id>.
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { csvFields } from "../document/csv-fields.ts";
+import { countRows, countsOf, type EvidenceRow, evidenceRows, type Tally } from "./evidence-rows.ts";
 
-export interface Evidence {
-  readonly rows: number;
-  /** "read", "second-hand", "derived", … → rows; empty where the file does not say. */
-  readonly known: Readonly<Record<string, number>>;
+export interface Evidence extends Tally {
+  /** Why no published example stands here, from the README; only where there is none. */
+  readonly reason: string | undefined;
 }
 
 /** The folder that holds package.json, from where this code runs: src, or the bundle in dist. */
@@ -21,23 +20,49 @@ function packageFolder(): string | undefined {
   return folder;
 }
 
-export function evidenceFor(id: string): Evidence | undefined {
+/** The folder reference-checks, where this copy has one. */
+export function evidenceFolder(): string | undefined {
   const home = packageFolder();
-  const file = home && join(home, "reference-checks", id, "cases.csv");
-  return file && existsSync(file) ? countRows(readFileSync(file, "utf8")) : undefined;
+  const folder = home && join(home, "reference-checks");
+  return folder && existsSync(folder) ? folder : undefined;
 }
 
-export function countRows(csv: string): Evidence {
-  const comments = /^#.*$/; // a note between the rows is no row
-  const rows = csvFields(csv, ",").rows.filter(({ fields }) => {
-    const [first = ""] = fields;
-    return !(fields.length === 1 && first.trim() === "") && !comments.test(first);
-  });
-  const column = rows[0]?.fields.findIndex((name) => name.trim() === "known") ?? -1;
-  const known: Record<string, number> = {};
-  for (const { fields } of rows.slice(1)) {
-    const word = fields[column]?.trim();
-    if (word) known[word] = (known[word] ?? 0) + 1;
-  }
-  return { rows: Math.max(0, rows.length - 1), known };
+/** Ids of the methods that have a folder of evidence. */
+export const evidenceIds = (folder: string): string[] =>
+  readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
+
+const textAt = (...path: readonly string[]): string => {
+  const file = join(...path);
+  return existsSync(file) ? readFileSync(file, "utf8") : "";
+};
+
+export const evidenceRowsAt = (folder: string, id: string): readonly EvidenceRow[] =>
+  evidenceRows(textAt(folder, id, "cases.csv"));
+
+/** Undefined where the copy came without its evidence. */
+export function evidenceFor(id: string): Evidence | undefined {
+  const folder = evidenceFolder();
+  if (folder === undefined) return undefined;
+  const counted = countRows(evidenceRowsAt(folder, id));
+  const reason = countsOf(counted).outsideRows === 0 ? reasonIn(textAt(folder, id, "README.md")) : undefined;
+  return { ...counted, reason };
+}
+
+/** First sentence under "Sources", in house wording: lower case, no full stop. */
+function reasonIn(readme: string): string | undefined {
+  const sources = /^## Sources\n+([\s\S]*?)(?:\n\n|$)/m.exec(readme)?.[1]?.replaceAll("\n", " ");
+  const said = sources && /^(.*?)\.(?: |$)/.exec(sources)?.[1];
+  return said ? said.charAt(0).toLowerCase() + said.slice(1) : undefined;
+}
+
+/** "no published check: no published example was found; 3 rows recomputed by hand", where that is so. */
+export function noPublishedCheck(evidence: Evidence | undefined): string | undefined {
+  if (!evidence) return undefined;
+  const { outsideRows, recomputed } = countsOf(evidence);
+  if (outsideRows > 0) return undefined;
+  const instead = recomputed === 0 ? "no rows at all" : `${recomputed} rows recomputed by hand`;
+  return ["no published check", [evidence.reason, instead].filter(Boolean).join("; ")].join(": ");
 }

@@ -10,6 +10,7 @@ const commands: Readonly<Record<string, () => Promise<Run>>> = {
   convert: async () => (await import("./commands/convert.ts")).convertCommand,
   methods: async () => (await import("./commands/methods.ts")).methodsCommand,
   solve: async () => (await import("./commands/solve.ts")).solveCommand,
+  evidence: async () => (await import("./commands/evidence.ts")).evidenceCommand,
   check: async () => (await import("./commands/check.ts")).checkCommand,
   help: async () => (await import("./commands/help.ts")).helpCommand,
 };

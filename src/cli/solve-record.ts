@@ -2,6 +2,7 @@
 import { plain, symbolOf } from "../formula/show.ts";
 import type { Solution } from "../methods/solution.ts";
 import { cite } from "../source.ts";
+import { evidenceFor, noPublishedCheck } from "./evidence.ts";
 import { problemRecord } from "./outcome.ts";
 import type { OutputUnits } from "./output-units.ts";
 import { valueRecord } from "./values.ts";
@@ -22,4 +23,5 @@ export const solveRecord = (solution: Solution, units: OutputUnits) => ({
   warnings: solution.warnings.map((warning) => problemRecord(warning)),
   notes: solution.notes,
   sources: solution.sources.map(cite),
+  noPublishedCheck: noPublishedCheck(evidenceFor(solution.method)) ?? null,
 });

@@ -5,6 +5,7 @@ import type { AnyMethod } from "../methods/index.ts";
 import type { Solution, WorkedStep } from "../methods/solution.ts";
 import { cite } from "../source.ts";
 import { alignFigures, columns, widthOf } from "./columns.ts";
+import { evidenceFor, noPublishedCheck } from "./evidence.ts";
 import { worded } from "./outcome.ts";
 import type { OutputUnits } from "./output-units.ts";
 import { valueRecord } from "./values.ts";
@@ -21,7 +22,14 @@ export function solveText(m: AnyMethod, solution: Solution, units: OutputUnits):
     ...section("working", workingLines(solution.working, units)),
     ...section("notes", listed(solution.notes)),
     ...section("sources", listed(solution.sources.map(cite))),
+    ...uncheckedLine(m.id),
   ];
+}
+
+/** Said with every answer of a method that nothing published was held against. */
+function uncheckedLine(id: string): string[] {
+  const none = noPublishedCheck(evidenceFor(id));
+  return none === undefined ? [] : ["", none];
 }
 
 function outputLines(m: AnyMethod, solution: Solution, units: OutputUnits): string[] {

@@ -14,15 +14,19 @@ describe("the command line", () => {
     async (words) => {
       const { exit, out } = await splitline(...words);
       expect(exit).toBe(0);
-      for (const word of ["convert", "methods", "solve", "check", "exit codes"]) expect(out).toContain(word);
+      for (const word of ["convert", "methods", "solve", "evidence", "check", "exit codes"])
+        expect(out).toContain(word);
     },
   );
 
-  it.each(["convert", "methods", "solve", "check"])("%s --help shows that command only", async (command) => {
-    const { exit, out } = await splitline(command, "--help");
-    expect({ exit, same: (await splitline("help", command)).out === out }).toEqual({ exit: 0, same: true });
-    expect(out.startsWith(`splitline ${command}`)).toBe(true);
-  });
+  it.each(["convert", "methods", "solve", "evidence", "check"])(
+    "%s --help shows that command only",
+    async (command) => {
+      const { exit, out } = await splitline(command, "--help");
+      expect({ exit, same: (await splitline("help", command)).out === out }).toEqual({ exit: 0, same: true });
+      expect(out.startsWith(`splitline ${command}`)).toBe(true);
+    },
+  );
 
   it("--version is the version of the package", async () => {
     expect(await splitline("--version")).toEqual({ exit: 0, out: `${version}\n`, err: "" });

@@ -12,6 +12,8 @@ const usage: Readonly<Record<string, string>> = {
   solve: `splitline solve <id> name=value ... [--show torque=lbf.ft] [--json]
     One method worked out: outputs, working, notes, sources. Lists are given as JSON text.
     splitline solve preload-from-torque torque="520 lbf.ft" nutFactor=0.14 diameter="24 mm"`,
+  evidence: `splitline evidence [--json]
+    Every reference row run: how many each method has, how each is known, and the row nearest its tolerance.`,
   check: `splitline check <page or folder> ... [--json]
     Every check of each page with its state and the reason, then what has no answer.
     splitline check notebooks`,

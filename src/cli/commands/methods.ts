@@ -6,7 +6,8 @@ import { kinds } from "../../units/kind.ts";
 import { readArguments } from "../arguments.ts";
 import { columns, lines } from "../columns.ts";
 import { equationsOf, limitsOf, sourcesOf } from "../equations.ts";
-import { type Evidence, evidenceFor } from "../evidence.ts";
+import { type Evidence, evidenceFor, noPublishedCheck } from "../evidence.ts";
+import { countsOf } from "../evidence-rows.ts";
 import { familyOf } from "../families.ts";
 import { asJson, exitFine, type Outcome, refused } from "../outcome.ts";
 
@@ -44,7 +45,15 @@ function list(): string[] {
 }
 
 const listRecord = () => ({
-  methods: [...methods.values()].map((m) => ({ id: m.id, family: familyOf(m.id), question: m.question })),
+  methods: [...methods.values()].map((m) => {
+    const evidence = evidenceFor(m.id);
+    return {
+      id: m.id,
+      family: familyOf(m.id),
+      question: m.question,
+      ...(evidence ? countsOf(evidence) : {}),
+    };
+  }),
 });
 
 /** "N.m" for a torque, the choices of a text, what a list holds. */
@@ -86,10 +95,23 @@ const section = (title: string, body: readonly string[]): string[] =>
   body.length === 0 ? [] : ["", title, ...body];
 const listed = (texts: readonly string[]): string[] => texts.map((text) => `  ${text}`);
 
-export function evidenceText(evidence: Evidence | undefined): string {
-  if (!evidence) return "no reference rows beside this copy";
+function evidenceLines(evidence: Evidence | undefined): string[] {
+  if (!evidence) return ["no reference rows beside this copy"];
+  const none = noPublishedCheck(evidence);
+  if (none !== undefined) return [none];
   const parts = Object.entries(evidence.known).map(([known, rows]) => `${rows} ${known}`);
-  return `${evidence.rows} reference rows${parts.length > 0 ? `: ${parts.join(", ")}` : ""}`;
+  const { disagreeing, rows } = evidence;
+  return [
+    `${rows} reference rows${parts.length > 0 ? `: ${parts.join(", ")}` : ""}`,
+    ...(disagreeing > 0 ? [`${disagreeing} of them kept although they disagree, each with its reason`] : []),
+  ];
+}
+
+function evidenceRecord(evidence: Evidence | undefined) {
+  if (!evidence) return null;
+  const { rows, disagreeing } = evidence;
+  const none = noPublishedCheck(evidence) ?? null;
+  return { rows, ...countsOf(evidence), disagreeing, noPublishedCheck: none };
 }
 
 function equationLines(m: AnyMethod): string[] {
@@ -115,7 +137,7 @@ function describe(m: AnyMethod): string[] {
     ),
     ...section("notes", listed(m.notes ?? [])),
     ...section("sources", listed(sourcesOf(m))),
-    ...section("evidence", [`  ${evidenceText(evidenceFor(m.id))}`]),
+    ...section("evidence", listed(evidenceLines(evidenceFor(m.id)))),
   ];
 }
 
@@ -130,5 +152,5 @@ const methodRecord = (m: AnyMethod) => ({
   limits: limitsOf(m),
   notes: m.notes ?? [],
   sources: sourcesOf(m),
-  evidence: evidenceFor(m.id) ?? null,
+  evidence: evidenceRecord(evidenceFor(m.id)),
 });

@@ -1,0 +1,26 @@
+// Every method of the catalogue answers splitline solve with a good example.
+import { describe, expect, it } from "vitest";
+import { catalogue } from "../../src/methods/catalogue.ts";
+import { goodFor } from "../methods/good-inputs.ts";
+import { splitline } from "./built.ts";
+import { solved, words } from "./in-process.ts";
+
+const ids: readonly string[] = Object.values(catalogue).flat();
+
+describe("every method answers solve", () => {
+  it.each(ids)("%s, as text and as data", (id) => {
+    const { exit, out = "", err } = solved(id, goodFor(id));
+    expect({ exit, err }).toEqual({ exit: 0, err: undefined });
+    expect(out.startsWith(`${id}: `)).toBe(true);
+    expect(out).not.toMatch(/undefined|NaN|Infinity|\[object/);
+    const data: unknown = JSON.parse(solved(id, goodFor(id), "--json").out ?? "");
+    expect(data).toMatchObject({ method: id, outputs: expect.any(Object), sources: expect.any(Array) });
+  });
+
+  it("the built command line says the same, one method of each family", async () => {
+    for (const [id] of Object.values(catalogue)) {
+      const { exit, out } = await splitline("solve", id, ...words(goodFor(id)));
+      expect([id, exit, out]).toEqual([id, 0, solved(id, goodFor(id)).out]);
+    }
+  });
+});
