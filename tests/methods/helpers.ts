@@ -128,6 +128,7 @@ function expectNamed(method: AnyMethod, limit: string, said: Problem): void {
     method.outputs[name]?.says ?? name,
     method.between?.[name]?.says ?? name,
     columnWords(method, name),
+    method.procedure?.gives[name]?.says ?? name,
   ]);
   expect(
     labels.some((label) => words.includes(label)),
@@ -135,11 +136,14 @@ function expectNamed(method: AnyMethod, limit: string, said: Problem): void {
   ).toBe(true);
 }
 
-/** What a column such as segments.area is called. */
+/** What a column such as segments.area is called, where it is taken in, found or given out. */
 function columnWords(method: AnyMethod, name: string): string {
   const [list = "", column = ""] = name.split(".");
-  const field = method.inputs[list];
-  return (field?.kind === "list" ? field.of[column]?.says : undefined) ?? name;
+  for (const field of [method.inputs[list], method.outputs[list]]) {
+    const says = field?.kind === "list" ? field.of[column]?.says : undefined;
+    if (says) return says;
+  }
+  return method.procedure?.givesRows?.[list]?.[column]?.says ?? name;
 }
 
 /** Where · what: lower case, no full stop, no exclamation mark, nothing undefined. */

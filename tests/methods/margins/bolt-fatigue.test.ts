@@ -78,8 +78,10 @@ describe("limits", () => {
     "enduranceStress > 0": { enduranceStress: "0 MPa" },
     "tensileStress > 0": { tensileStress: "0 MPa" },
     "proofStress > 0": { proofStress: "0 MPa" },
+    "preloadStress < proofStress": { preload: "150 kN" },
+    "preloadStress < tensileStress": { preload: "200 kN", proofStress: "" },
     "diameter > 0": { diameter: "0 mm" },
     "(1 - loadFactor) * loadMax < preload": { loadMax: "140 kN" },
-    'loadMin == "0 kN"': { loadMin: "10 kN", criterion: "gerber" },
+    'leastLoad == "0 kN"': { loadMin: "10 kN", criterion: "gerber" },
   });
 });

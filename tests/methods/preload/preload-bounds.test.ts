@@ -145,6 +145,7 @@ describe("limits", () => {
     "torqueTolerance < 1": { torqueTolerance: "4" },
     "relaxation >= 0": { relaxation: "-1 %" },
     "relaxation < 1": { relaxation: "100 %" },
+    "thermalChangeMin <= thermalChangeMax": { thermalChangeMin: "13 kN" },
     "fastenerCount >= 1": { fastenerCount: "0" },
     "tighteningFactor >= 1": { tighteningFactor: "0.9" },
     'minimum > "0 kN"': { thermalChangeMin: "-200 kN" },

@@ -63,6 +63,7 @@ describe("limits", () => {
     "bearingFriction >= 0": { bearingFriction: "-0.1" },
     "bearingFriction < 1": { bearingFriction: "14" },
     "bearingMeanDiameter >= 0": { bearingMeanDiameter: "-1 mm" },
+    'threadHalfAngle >= "0 deg"': { threadHalfAngle: "-120 deg" },
     'threadHalfAngle < "90 deg"': { threadHalfAngle: "90 deg" },
     "preload > 0": { preload: "0 kN" },
     'torque > "0 N.m"': { threadFriction: "0", bearingFriction: "0" },
