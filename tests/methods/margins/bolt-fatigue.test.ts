@@ -29,6 +29,15 @@ describe("hand calculation", () => {
     expectClose(si(solve({}), "factor"), 30 / 23);
   });
 
+  test("from 20 to 80 kN: 30 MPa about 450 MPa by every criterion, goodman 1.6", () => {
+    // σ_a = 0.25 · 60/500 = 30, σ_m = 0.25 · 100/500 + 400 = 450 MPa; 48000/(800 · 30 + 120 · 50).
+    for (const criterion of ["goodman", "gerber", "asme-elliptic", "rolled-thread"]) {
+      expectClose(si(solve({ criterion, loadMin: "20 kN" }), "alternatingStress"), 30 * MPa);
+      expectClose(si(solve({ criterion, loadMin: "20 kN" }), "meanStress"), 450 * MPa);
+    }
+    expectClose(si(solve({ loadMin: "20 kN" }), "factor"), 1.6);
+  });
+
   test("rolled-thread: 0.85 (150/24 + 45) = 43.5625 MPa", () => {
     expectClose(si(solve({ criterion: "rolled-thread" }), "factor"), 43.5625 / 40);
   });

@@ -47,6 +47,21 @@ describe("hand calculation", () => {
     expectClose(minimum, 100_000);
     expectClose(maximum, 160_000);
   });
+
+  test("VDI 2230 with 10 % loss and −5/+12 kN thermal: 160/1.6 · 0.9 − 5 = 85 kN and 172 kN", () => {
+    const [minimum, maximum] = force(
+      preloadBounds.solve({
+        nominalPreload: "160 kN",
+        tighteningFactor: "1.6",
+        relaxation: "10 %",
+        thermalChangeMin: "-5 kN",
+        thermalChangeMax: "12 kN",
+        standard: "VDI 2230",
+      }),
+    );
+    expectClose(minimum, 85_000);
+    expectClose(maximum, 172_000);
+  });
 });
 
 const share = between(0, 0.9);
