@@ -1,7 +1,7 @@
 // A page as plain lines: name, state, reason, and each result at the digits it is shown with.
-import type { Cell } from "../../src/engine/cell.ts";
+import type { Cell, CellValue } from "../../src/engine/cell.ts";
 import type { LivePage } from "../../src/engine/live-page.ts";
-import { isProblem, sentence } from "../../src/problem.ts";
+import { isProblem, type Problem, sentence } from "../../src/problem.ts";
 
 export function viewText(page: LivePage): string {
   return `${page
@@ -12,6 +12,11 @@ export function viewText(page: LivePage): string {
 
 function linesOf({ name, value, guilty }: Cell, page: LivePage): string[] {
   if (isProblem(value)) return [`${name}: no answer (${guilty}) ${sentence(value)}`];
+  return valueLines(name, value, page);
+}
+
+function valueLines(name: string, value: CellValue | Problem, page: LivePage): string[] {
+  if (isProblem(value)) return [`${name}: no answer, ${sentence(value)}`];
   switch (value.type) {
     case "quantity":
       return [`${name}: ${value.typed.text}${value.readAs ? ` (read as ${value.readAs})` : ""}`];
@@ -36,5 +41,18 @@ function linesOf({ name, value, guilty }: Cell, page: LivePage): string[] {
       return [`${name}: picture ${value.picture} of ${Object.keys(value.inputs).join(", ")}`];
     case "prose":
       return [];
+    default:
+      return forEachKey(name, value, page);
   }
+}
+
+/** One answer or check for each key of a table. */
+function forEachKey(
+  name: string,
+  value: Extract<CellValue, { type: "rows" | "checks" }>,
+  page: LivePage,
+): string[] {
+  const head =
+    value.type === "checks" ? `${name}: ${value.state}, ${value.why}` : `${name}: for each ${value.key}`;
+  return [head, ...value.rows.flatMap((row) => valueLines(`  ${row.key}`, row.value, page))];
 }
