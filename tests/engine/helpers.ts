@@ -99,7 +99,7 @@ export function shown(page: LivePage): readonly string[] {
       case "text":
         return `${name}: ${value.text}`;
       default:
-        return `${name}: ${JSON.stringify(value)}`;
+        return `${name}: ${JSON.stringify(value, (_, part: unknown) => (typeof part === "bigint" ? String(part) : part))}`;
     }
   });
 }
