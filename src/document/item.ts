@@ -56,24 +56,36 @@ export interface GivenItem extends Common {
   readonly spread?: SpreadText;
 }
 
-export interface MethodItem extends Common {
+/** One answer for each value of `key` in the table `each`. */
+export interface OverRows {
+  readonly each?: string;
+  readonly key?: string;
+}
+
+export interface MethodItem extends Common, OverRows {
   readonly kind: "working";
   readonly name: string;
   readonly by: string;
   readonly of: Readonly<Record<string, InputText>>;
 }
 
-export interface FormulaItem extends Common {
+export interface FormulaItem extends Common, OverRows {
   readonly kind: "working";
   readonly name: string;
   readonly formula: string;
   readonly unit?: string;
 }
 
-export interface CheckItem extends Common {
+export interface CheckItem extends Common, OverRows {
   readonly kind: "check";
   readonly name: string;
+  /** Empty where `none` stands. */
   readonly that: string;
+  /** A list of which every row is a finding. */
+  readonly none?: string;
+  /** A text of the page, such as a head mark or the outcome of a pin test, and the texts that pass. */
+  readonly reads?: string;
+  readonly allowed?: readonly string[];
   readonly atLeast?: string;
   readonly atMost?: string;
   readonly between?: readonly [string, string];
@@ -87,6 +99,12 @@ export interface ReadingItem extends Common {
   readonly kind: "reading";
   readonly name: string;
   readonly columns: Readonly<Record<string, ColumnKind>>;
+  /** Columns that together say which reading a row is. */
+  readonly key?: readonly string[];
+  /** Every combination of these is wanted; a reading that is not there is missing, never zero. */
+  readonly expect?: Readonly<Record<string, readonly string[]>>;
+  /** Farther than this from the median of its group, a reading is asked about. */
+  readonly odd?: Readonly<Record<string, string>>;
   /** Expanded uncertainty per column, all with the same coverage factor. */
   readonly uncertainty?: { readonly k: string; readonly of: Readonly<Record<string, string>> };
   readonly instrument?: string;

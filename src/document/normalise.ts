@@ -28,7 +28,7 @@ const own: { readonly [K in ItemKind]: (fields: Fields) => Fields } = {
     ...rest,
     ...(is === undefined ? {} : { formula: is }),
   }),
-  check: ({ check, ...rest }) => ({ name: check, ...rest }),
+  check: ({ check, that, ...rest }) => ({ name: check, that: that ?? "", ...rest }),
   reading: ({ reading, uncertainty, ...rest }) => ({
     name: reading,
     ...rest,

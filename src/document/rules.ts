@@ -32,7 +32,30 @@ const given: Rule = ({ fields, label, where }) => {
 
 // Whether a check without a limit asks a yes or no, and so is whole, is known only when it is worked out.
 const check: Rule = ({ fields, label, where }) => {
-  const { atLeast, atMost, between } = fields;
+  const { atLeast, atMost, between, that, none, reads, allowed } = fields;
+  const ways = Object.entries({ that, none, reads }).filter(([, way]) => way !== undefined);
+  if (ways.length !== 1)
+    return [
+      problem({
+        code: ways.length === 0 ? "missing-key" : "two-ways",
+        where: where(),
+        what: label,
+        got: ways.length === 0 ? "neither that, none nor reads" : ways.map(([way]) => way).join(" and "),
+        must: "have that for a value, none for a list that must stay empty, or reads for a text",
+        hint: "for example that: preload / proofLoad",
+      }),
+    ];
+  if ((reads === undefined) !== (allowed === undefined))
+    return [
+      problem({
+        code: "missing-key",
+        where: where(),
+        what: label,
+        got: reads === undefined ? "allowed without reads" : "reads without allowed",
+        must: "name a text with reads, and the texts that pass with allowed",
+        hint: "for example reads: bolts.mark with allowed: [8.8]",
+      }),
+    ];
   if (between !== undefined && (atLeast !== undefined || atMost !== undefined)) {
     return [
       problem({
@@ -47,7 +70,29 @@ const check: Rule = ({ fields, label, where }) => {
   return [];
 };
 
-const reading: Rule = ({ fields, label, where }) => {
+/** Key, expected values and odd limits speak of columns that are there. */
+function columnNames({ fields, label, where }: Draft, columns: readonly string[]): readonly Problem[] {
+  const listed = Array.isArray(fields["key"]) ? fields["key"].map(String) : [];
+  const named = [
+    ...listed.map((name) => ["key", name] as const),
+    ...Object.keys(mapping(fields["expect"])).map((name) => ["expect", name] as const),
+    ...Object.keys(mapping(fields["odd"])).map((name) => ["odd", name] as const),
+  ];
+  return named
+    .filter(([, name]) => !columns.includes(name))
+    .map(([field, name]) =>
+      problem({
+        code: "unknown-column",
+        where: where(field),
+        what: `${field} of ${label}`,
+        got: name,
+        must: `be a column: ${columns.join(", ")}`,
+      }),
+    );
+}
+
+const reading: Rule = (draft) => {
+  const { fields, label, where } = draft;
   const columns = Object.keys(mapping(fields["columns"]));
   const problems: Problem[] = [];
   if (columns.length === 0) {
@@ -66,6 +111,7 @@ const reading: Rule = ({ fields, label, where }) => {
     const bad = checkName(name, where("columns", name));
     if (bad) problems.push(bad);
   }
+  problems.push(...columnNames(draft, columns));
   const known = new Set([...columns, "k"]);
   for (const name of Object.keys(mapping(fields["uncertainty"]))) {
     if (known.has(name)) continue;

@@ -67,10 +67,21 @@ const signOffRecord = z.strictObject({
 });
 const signOffEntry = z.optional(z.union([label, signOffRecord]));
 
-const methodSchema = z.strictObject({ working: name, ...before, by: text(100), of: inputs, ...after });
+/** One answer for each key of a table. */
+const overRows = { each: z.optional(text(200)), key: z.optional(name) };
+
+const methodSchema = z.strictObject({
+  working: name,
+  ...before,
+  ...overRows,
+  by: text(100),
+  of: inputs,
+  ...after,
+});
 const formulaSchema = z.strictObject({
   working: name,
   ...before,
+  ...overRows,
   is: limit,
   unit: z.optional(text(60)),
   ...after,
@@ -97,7 +108,11 @@ export const itemSchemas = {
   check: z.strictObject({
     check: name,
     ...before,
-    that: text(2000),
+    ...overRows,
+    that: z.optional(text(2000)),
+    none: z.optional(text(200)),
+    reads: z.optional(text(200)),
+    allowed: z.optional(z.array(input).check(z.minLength(1), z.maxLength(100))),
     atLeast: z.optional(limit),
     atMost: z.optional(limit),
     between: z.optional(z.tuple([limit, limit])),
@@ -114,6 +129,9 @@ export const itemSchemas = {
     temperature: z.optional(quantity),
     ...after,
     columns: open(columnKind),
+    key: z.optional(z.array(name).check(z.minLength(1), z.maxLength(6))),
+    expect: z.optional(open(z.array(input).check(z.minLength(1), z.maxLength(2000)))),
+    odd: z.optional(open(quantity)),
     uncertainty: z.optional(z.catchall(z.object({ k: plainNumber }), quantity)),
     delimiter: z.optional(z.enum(["comma", "semicolon", "tab"])),
     decimal: z.optional(z.enum(["point", "comma"])),

@@ -32,6 +32,10 @@ export function alike(a: Result, b: Result): boolean {
       return b.type === "solution" && sameSolution(a.solution, b.solution);
     case "text":
       return b.type === "text" && a.text === b.text;
+    case "rows":
+      return b.type === "rows" && a.key === b.key && sameRows(a.rows, b.rows);
+    case "checks":
+      return b.type === "checks" && a.state === b.state && a.why === b.why && sameRows(a.rows, b.rows);
     case "table":
     case "picture":
       return JSON.stringify(a) === JSON.stringify(b);
@@ -84,3 +88,17 @@ export function sameWorth(a: Result, b: Result): boolean {
     );
   return alike(a, b);
 }
+
+type Rows = readonly { readonly key: string; readonly tags: unknown; readonly value: Result }[];
+
+const sameRows = (a: Rows, b: Rows): boolean =>
+  a.length === b.length &&
+  a.every((row, i) => {
+    const other = b[i];
+    return (
+      other !== undefined &&
+      row.key === other.key &&
+      JSON.stringify(row.tags) === JSON.stringify(other.tags) &&
+      alike(row.value, other.value)
+    );
+  });

@@ -71,11 +71,49 @@ export interface TableColumn {
   readonly typed: readonly string[];
 }
 
+/** missing: wanted and not there, never zero. odd: asked about, never dropped. */
+export type ReadingState = "missing" | "entered" | "odd" | "corrected" | "set aside";
+
 export interface TableValue {
   readonly type: "table";
   readonly columns: readonly TableColumn[];
   readonly rows: number;
+  /** Readings that are wanted or begun and not there. */
   readonly missing: number;
+  /** One for each row, in order. */
+  readonly states: readonly ReadingState[];
+  readonly key: readonly string[];
+  /** Expected readings that have no row: their key columns. */
+  readonly wanted: readonly Readonly<Record<string, string>>[];
+}
+
+export interface SolutionValue {
+  readonly type: "solution";
+  readonly solution: Solution;
+}
+
+export interface RowOf<T> {
+  readonly key: string;
+  /** What the row of the table says besides its key, where the whole group says the same. */
+  readonly tags: Readonly<Record<string, string>>;
+  readonly value: T | Problem;
+}
+
+/** One answer for each key of a table. */
+export interface RowsValue {
+  readonly type: "rows";
+  readonly key: string;
+  readonly method: string | undefined;
+  readonly rows: readonly RowOf<SolutionValue | FormulaValue>[];
+}
+
+/** One check for each key; `state` is the worst of them. */
+export interface ChecksValue {
+  readonly type: "checks";
+  readonly key: string;
+  readonly state: State;
+  readonly why: string;
+  readonly rows: readonly RowOf<CheckValue>[];
 }
 
 export interface PictureValue {
@@ -94,7 +132,9 @@ export type CellValue =
   | TableValue
   | PictureValue
   | { readonly type: "text"; readonly text: string }
-  | { readonly type: "solution"; readonly solution: Solution }
+  | SolutionValue
+  | RowsValue
+  | ChecksValue
   | { readonly type: "prose" };
 
 export interface Cell {

@@ -3,9 +3,9 @@ import { methods } from "../methods/register.ts";
 import { formatShort, type UnitChoice } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
 import { formatIn } from "../units/format.ts";
-import type { Unit } from "../units/unit.ts";
+import { type Unit, unit } from "../units/unit.ts";
 import type { State } from "../verdict.ts";
-import type { CheckValue, FormulaValue } from "./cell.ts";
+import type { CellValue, CheckValue, FormulaValue } from "./cell.ts";
 import type { Results } from "./scope.ts";
 
 /** What a yes or no answers: the output's own words, else the formula as written. */
@@ -24,12 +24,24 @@ export function warningOf(that: string, results: Results): string | undefined {
   return warning && `${warning.why}: ${warning.what} is ${warning.got}, must ${warning.must}`;
 }
 
-/** The unit the page asks for where the checked working stands, else that of its kind. */
+/** The unit asked for where the checked value stands, else that of its kind. */
 export function shownUnit(that: FormulaValue, results: Results, unitOf: UnitChoice): Unit {
   const { tree } = that.step;
   const cell = tree.type === "name" ? results.get(tree.name) : undefined;
-  const asked = cell && !isProblem(cell) && cell.type === "formula" ? cell.unit : undefined;
+  const asked =
+    cell && !isProblem(cell) ? askedUnit(cell, tree.type === "name" ? tree.output : undefined) : undefined;
   return asked ?? unitOf(that.kind === "yes/no" ? "ratio" : that.kind);
+}
+
+function askedUnit(cell: CellValue, column: string | undefined): Unit | undefined {
+  if (cell.type === "formula") return cell.unit;
+  if (cell.type === "rows") {
+    const first = cell.rows.find(({ value }) => !isProblem(value))?.value;
+    return first && !isProblem(first) && first.type === "formula" ? first.unit : undefined;
+  }
+  const text = cell.type === "table" ? cell.columns.find((c) => c.name === column)?.unit : undefined;
+  const found = text === undefined ? undefined : unit(text);
+  return found && !isProblem(found) ? found : undefined;
 }
 
 /** "1.19 against at most 0.9": digits are added until value and limit differ as shown. */

@@ -6,15 +6,18 @@ import {
   isQuantityField,
   type ListField,
   type ListRow,
+  type ScalarOutput,
   type SiValue,
 } from "../methods/field.ts";
 import type { Leaf } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
-import type { TableValue } from "./cell.ts";
+import { asList, tableRow } from "./as-list.ts";
+import type { CellValue } from "./cell.ts";
+import { rowByRow } from "./contexts.ts";
 import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
-import { type Results, unknownName, upstream } from "./scope.ts";
+import { type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
 
 /** One input of a method: a text stays a text, everything else is a quantity or a formula over the page. */
 export function inputValue(
@@ -38,49 +41,77 @@ export function inputValue(
 
 const isList = (text: InputText): text is readonly string[] | readonly RowText[] => Array.isArray(text);
 
-/** Rows written in the page, or the name of a table of readings ("holes"), or of one of its columns ("trial.stretch"). */
+/**
+ * Rows written in the page; the name of a table ("holes"), of one of its columns ("trial.stretch") or of
+ * a list that a method gives ("selection.pairs"); or one record with `each`: a row for each row of that table.
+ */
 function listInput(field: ListField, text: InputText, results: Results): readonly ListRow[] | Problem {
   if (isList(text)) return rowsInput(field, text, results);
   if (typeof text !== "string")
-    return problem({ code: "not-a-list", what: field.says, got: "one record", must: "be a list of rows" });
-  const [name = "", column] = text.split(".");
+    return "each" in text ? builtRows(field, text, results) : rowsInput(field, [text], results);
+  const [name = "", part] = text.split(".");
   const cell = results.get(name);
   if (cell === undefined) return unknownName(name, [...results.keys()]);
   if (isProblem(cell)) return upstream(text, cell);
-  if (cell.type !== "table")
+  const rows = listed(cell, part, results.row);
+  if (!rows)
     return problem({
       code: "not-a-list",
       what: text,
       got: `a ${cell.type}`,
-      must: "be a table of readings or a list of rows",
+      must: "be a table of readings, a list, or a list of rows",
     });
-  return tableRows(field, cell, column);
+  return rows.flatMap((row) =>
+    fitted(field, row, cell.type === "table" || cell.type === "rows" ? part : undefined),
+  );
 }
 
-/** Columns of a table go to the fields of the same name; a blank reading is left out of its row. */
-function tableRows(
+type Listed = readonly Readonly<Record<string, ScalarOutput>>[];
+
+function listed(cell: CellValue, part: string | undefined, row: RowContext | undefined): Listed | undefined {
+  if (cell.type === "table") return rowsAtHand(cell, row).map((i) => tableRow(cell, i));
+  if (cell.type === "rows") return asList(cell)?.rows;
+  const output = cell.type === "solution" && part !== undefined ? cell.solution.outputs[part] : undefined;
+  return output?.kind === "list" ? output.rows : undefined;
+}
+
+/** Columns go to the fields of the same name; `only` is one column for a list of plain values. */
+function fitted(
   field: ListField,
-  table: TableValue,
+  row: Readonly<Record<string, ScalarOutput>>,
   only: string | undefined,
-): readonly ListRow[] | Problem {
+): ListRow[] {
   const [single] = Object.keys(field.of);
-  const rows: Record<string, string | SiValue>[] = Array.from({ length: table.rows }, () => ({}));
-  for (const column of table.columns) {
-    const target = only === undefined ? column.name : column.name === only ? (single ?? only) : undefined;
+  const values: Record<string, string | SiValue> = {};
+  for (const [name, value] of Object.entries(row)) {
+    const target = only === undefined ? name : name === only ? (single ?? only) : undefined;
     if (target === undefined || !Object.hasOwn(field.of, target)) continue;
-    for (const [i, value] of column.values.entries()) {
-      const row = rows[i];
-      if (!row || value === undefined) continue;
-      if (typeof value === "string") row[target] = value;
-      else if (column.kind !== "tag" && column.kind !== "text")
-        row[target] = { si: value, dimension: kinds[column.kind].dimension, kind: column.kind };
-    }
+    if (value.kind === "text") values[target] = value.text;
+    else if (value.kind === "yes/no") values[target] = value.yes ? "yes" : "no";
+    else values[target] = { si: value.si, dimension: kinds[value.kind].dimension, kind: value.kind };
   }
-  return only === undefined ? rows : rows.filter((row) => Object.keys(row).length > 0);
+  return only !== undefined && Object.keys(values).length === 0 ? [] : [values];
+}
+
+/** `{ each: toSelect, tag: position, smallest: hole.smallest }`: one row for each row of that table. */
+function builtRows(field: ListField, record: RowText, results: Results): readonly ListRow[] | Problem {
+  const { each = "", ...columns } = record;
+  const contexts = rowByRow(each, results);
+  if (isProblem(contexts)) return contexts;
+  const rows: ListRow[] = [];
+  for (const row of contexts) {
+    if (row.problem) return row.problem;
+    const built = rowsInput(field, [columns], { get: results.get, keys: results.keys, row });
+    if (isProblem(built)) return built.with({ what: `${each} ${row.value} · ${built.what}` });
+    rows.push(...built);
+  }
+  return rows;
 }
 
 /** A text input may name a given that holds a text; anything else is taken as written. */
 function textInput(text: string, results: Results): string | Problem {
+  const tag = results.row?.tags[text];
+  if (tag !== undefined) return tag;
   const named = results.get(text);
   if (named === undefined) return text;
   if (isProblem(named))

@@ -1,14 +1,16 @@
 // A page that recomputes: items become cells, typed texts change givens, every cell can say why.
 import type { Item, Page } from "../document/item.ts";
 import { writeKind, writeValue } from "../document/write.ts";
+import { writeRows } from "../document/write-rows.ts";
 import { type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import { alike, type Result, sameWorth } from "./alike.ts";
 import type { Cell } from "./cell.ts";
-import { checkValue } from "./check.ts";
+import { oneCheck, rowsCheck, rowsWorking } from "./each.ts";
 import { givenValue, kindToState } from "./given.ts";
+import { noneCheck } from "./none.ts";
 import { pictureValue } from "./picture.ts";
 import { readingValue } from "./reading.ts";
 import type { Results } from "./scope.ts";
@@ -25,6 +27,8 @@ export interface LivePage {
   cell: (name: string) => Cell | undefined;
   /** Puts a new text into a given. What was typed is kept even when it cannot be read. */
   change: (name: string, text: string) => Problem | undefined;
+  /** Puts a new table text into a reading; what cannot be read is kept as well. */
+  enter: (name: string, rows: string) => Problem | undefined;
   settle: () => Promise<Settled>;
   /** Calls back after each wave with the names of the cells whose value changed. */
   subscribe: (listener: (changed: readonly string[]) => void) => () => void;
@@ -94,6 +98,20 @@ export function livePage(page: Page, startText: string): LivePage {
       waves.touch(name);
       return undefined;
     },
+    enter: (name, rows) => {
+      const item = items.get(name);
+      if (item?.kind !== "reading")
+        return problem({
+          code: "not-a-reading",
+          what: name,
+          got: item ? `a ${item.kind}` : "no such item",
+          must: "be a reading",
+        });
+      if ((typed.get(name) ?? item.rows) === rows) return undefined;
+      typed.set(name, rows);
+      waves.touch(name);
+      return undefined;
+    },
     settle: waves.settle,
     subscribe: waves.subscribe,
     why: (name) => [...closure(name, named)].flatMap((n) => cell(n) ?? []),
@@ -115,11 +133,13 @@ function resultOf({ item, typed, results, file, unitOf }: Work): Result {
     case "given":
       return givenValue(item, typed ?? item.value);
     case "working":
+      if (item.each !== undefined) return rowsWorking(item, results);
       return "formula" in item ? formulaWorking(item, results) : methodWorking(item, results);
     case "check":
-      return checkValue(item, results, unitOf);
+      if (item.none !== undefined) return noneCheck(item, results, unitOf);
+      return item.each === undefined ? oneCheck(item, results, unitOf) : rowsCheck(item, results, unitOf);
     case "reading":
-      return readingValue(item, file);
+      return readingValue(item, typed ?? item.rows, file);
     case "picture":
       return pictureValue(item, results);
     case "note":
@@ -136,15 +156,16 @@ function writtenText(
   typed: ReadonlyMap<string, string>,
 ): string {
   let text = start;
+  const take = (written: string | Problem) => {
+    if (!isProblem(written)) text = written;
+  };
   for (const [name, words] of typed) {
     const item = items.get(name);
+    if (item?.kind === "reading" && words !== item.rows) take(writeRows(text, name, words));
     if (item?.kind !== "given" || words === item.value) continue;
-    const written = writeValue(text, name, words);
-    if (isProblem(written)) continue;
-    text = written;
+    take(writeValue(text, name, words));
     const kind = kindToState(item, words);
-    const stated = kind && writeKind(text, name, kind);
-    if (stated && !isProblem(stated)) text = stated;
+    if (kind) take(writeKind(text, name, kind));
   }
   return text;
 }

@@ -1,9 +1,9 @@
 // What a picture draws: numbers and texts of the page, or the reason why one is not there.
 import type { PictureItem } from "../document/item.ts";
-import type { OutputValue } from "../methods/field.ts";
 import { isProblem } from "../problem.ts";
 import { kindsOf } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
+import { asList } from "./as-list.ts";
 import type { PictureInput, PictureValue } from "./cell.ts";
 import { looksLikeQuantity, workOut } from "./formula.ts";
 import { type Results, upstream } from "./scope.ts";
@@ -30,14 +30,13 @@ function pictureInput(text: string, results: Results): PictureInput {
     : { kind: worked.kind, si: worked.si };
 }
 
-/** Texts and lists can be drawn too, so a plain name is looked up before it is read as a formula. */
+/** Texts, lists and tables can be drawn too, so a plain name is looked up before it is read as a formula. */
 function namedOutput(text: string, results: Results): PictureInput | undefined {
   const [name = "", part] = text.split(".");
   const cell = results.get(name);
   if (cell === undefined) return undefined;
   if (isProblem(cell)) return upstream(text, cell);
   if (cell.type === "text") return { kind: "text", text: cell.text };
-  const output: OutputValue | undefined =
-    cell.type === "solution" && part !== undefined ? cell.solution.outputs[part] : undefined;
-  return output;
+  if (cell.type === "solution" && part !== undefined) return cell.solution.outputs[part];
+  return part === undefined ? asList(cell) : undefined;
 }

@@ -1,11 +1,13 @@
-// A reading item as columns; blanks stay missing.
+// A reading item as columns, each row with its state. A blank stays missing; a later row with the same
+// key corrects the earlier one and says why; nothing is ever dropped.
 import type { ReadingItem } from "../document/item.ts";
-import { readingTable } from "../document/reading-table.ts";
-import type { Problem } from "../problem.ts";
-import type { CellValue, TableColumn } from "./cell.ts";
+import { type ReadingTable, readingTable } from "../document/reading-table.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { quantity } from "../units/quantity.ts";
+import type { CellValue, ReadingState, TableColumn } from "./cell.ts";
 
-export function readingValue(item: ReadingItem, file: string): CellValue | Problem {
-  const table = readingTable(item, file);
+export function readingValue(item: ReadingItem, rows: string, file: string): CellValue | Problem {
+  const table = readingTable({ ...item, rows }, file);
   const first = table.problems[0];
   if (first) return first;
   const columns = Object.values(table.columns).map(
@@ -17,9 +19,113 @@ export function readingValue(item: ReadingItem, file: string): CellValue | Probl
       typed: column.texts.map((text) => text ?? ""),
     }),
   );
-  const missing = columns.reduce(
-    (sum, column) => sum + column.values.filter((value) => value === undefined).length,
-    0,
+  const key = item.key ?? [];
+  const states = statesOf(item, columns, table);
+  if (isProblem(states)) return states;
+  const wanted = wantedRows(item, columns);
+  const blanks = states.filter((state) => state === "missing").length;
+  return {
+    type: "table",
+    columns,
+    rows: table.lines.length,
+    missing: blanks + wanted.length,
+    states,
+    key,
+    wanted,
+  };
+}
+
+const textAt = (columns: readonly TableColumn[], name: string, row: number): string =>
+  columns.find((column) => column.name === name)?.typed[row] ?? "";
+
+const keyOf = (columns: readonly TableColumn[], names: readonly string[], row: number): string =>
+  names.map((name) => textAt(columns, name, row)).join(" · ");
+
+const isNumeric = (column: TableColumn): boolean => column.kind !== "tag" && column.kind !== "text";
+
+function statesOf(
+  item: ReadingItem,
+  columns: readonly TableColumn[],
+  table: ReadingTable,
+): ReadingState[] | Problem {
+  const numeric = columns.filter(isNumeric);
+  const states: ReadingState[] = table.lines.map((_, row) =>
+    numeric.length > 0 && numeric.some((column) => column.values[row] === undefined) ? "missing" : "entered",
   );
-  return { type: "table", columns, rows: table.lines.length, missing };
+  const last = new Map<string, number>();
+  const where = (row: number) => `${item.name} · line ${table.lines[row] ?? row + 1}`;
+  for (const row of states.keys()) {
+    const aside = /^set aside$/i.test(textAt(columns, "state", row));
+    const reason = textAt(columns, "reason", row);
+    if (aside && reason === "")
+      return problem({
+        code: "no-reason",
+        where: where(row),
+        what: "reading set aside",
+        got: "no reason",
+        must: "say why in the column reason",
+      });
+    if (aside) states[row] = "set aside";
+    if (!item.key || aside) continue;
+    const key = keyOf(columns, item.key, row);
+    const before = last.get(key);
+    if (before !== undefined && reason === "")
+      return problem({
+        code: "duplicate-reading",
+        where: where(row),
+        what: `reading ${key}`,
+        got: `a second row, the first is in line ${table.lines[before] ?? before + 1}`,
+        must: "stand once, or correct the first with a reason in the column reason",
+      });
+    if (before !== undefined) states[before] = "corrected";
+    last.set(key, row);
+  }
+  return markOdd(item, columns, states);
+}
+
+/** Farther from the median of its group than the page allows; the group is the first key column. */
+function markOdd(
+  item: ReadingItem,
+  columns: readonly TableColumn[],
+  states: ReadingState[],
+): ReadingState[] | Problem {
+  for (const [name, text] of Object.entries(item.odd ?? {})) {
+    const column = columns.find((c) => c.name === name);
+    if (!column || column.kind === "tag" || column.kind === "text") continue;
+    const most = quantity(text, column.kind);
+    if (isProblem(most)) return most.with({ where: item.name, what: `odd of ${name}` });
+    const byGroup = new Map<string, number[]>();
+    for (const [row, state] of states.entries()) {
+      if (state !== "entered") continue;
+      const group = item.key?.[0] === undefined ? "" : textAt(columns, item.key[0], row);
+      byGroup.set(group, [...(byGroup.get(group) ?? []), row]);
+    }
+    for (const rows of byGroup.values()) {
+      const values = rows.map((row) => Number(column.values[row]));
+      const middle = median(values);
+      for (const [i, row] of rows.entries())
+        if (Math.abs((values[i] ?? middle) - middle) > most.si) states[row] = "odd";
+    }
+  }
+  return states;
+}
+
+function median(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  const half = sorted.length >> 1;
+  const upper = sorted[half] ?? Number.NaN;
+  return sorted.length % 2 === 1 ? upper : (upper + (sorted[half - 1] ?? upper)) / 2;
+}
+
+/** Every combination of the expected values that no row has. */
+function wantedRows(item: ReadingItem, columns: readonly TableColumn[]): Record<string, string>[] {
+  const expected = Object.entries(item.expect ?? {});
+  if (expected.length === 0) return [];
+  const names = expected.map(([name]) => name);
+  const rows = columns[0]?.typed.length ?? 0;
+  const there = new Set(Array.from({ length: rows }, (_, row) => keyOf(columns, names, row)));
+  let combinations: Record<string, string>[] = [{}];
+  for (const [name, values] of expected)
+    combinations = combinations.flatMap((before) => values.map((value) => ({ ...before, [name]: value })));
+  return combinations.filter((wanted) => !there.has(names.map((name) => wanted[name]).join(" · ")));
 }

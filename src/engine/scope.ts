@@ -1,16 +1,37 @@
-// What a name in a formula stands for: a given, a working, an output, a column of readings.
+// What a name in a formula stands for: a given, a working, an output, a column, the answer of a row.
 import type { OutputValue } from "../methods/field.ts";
 import { methods } from "../methods/register.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionless } from "../units/dimension.ts";
 import { type Kind, kinds } from "../units/kind.ts";
-import type { CellValue, Named, TableValue } from "./cell.ts";
+import type {
+  CellValue,
+  FormulaValue,
+  Named,
+  RowsValue,
+  SolutionValue,
+  TableColumn,
+  TableValue,
+} from "./cell.ts";
 
 /** Results of the cells an item uses, and the names of the whole page for suggestions. */
 export interface Results {
   readonly get: (name: string) => CellValue | Problem | undefined;
   readonly keys: () => Iterable<string>;
+  /** Where one answer is worked out for each key of a table: the row at hand. */
+  readonly row?: RowContext | undefined;
+}
+
+export interface RowContext {
+  readonly key: string;
+  readonly value: string;
+  /** Texts of the row, its key among them. */
+  readonly tags: Readonly<Record<string, string>>;
+  /** The table whose rows are gone through. */
+  readonly table: string;
+  /** Where the rows are gone through one by one: this very row of this very table. */
+  readonly only?: { readonly of: TableValue; readonly index: number };
 }
 
 /** A no-answer handed on: it keeps the first problem as its cause and shows no stale number. */
@@ -36,17 +57,14 @@ export const number = (kind: Kind, si: number, symbol: string, stated: Kind | un
   leaf: { symbol, kind, si },
 });
 
-function fromOutput(name: string, output: OutputValue, symbol: string): Named | Problem {
-  if (output.kind === "yes/no") return truth(output.yes);
-  if (output.kind === "text" || output.kind === "list")
-    return problem({
-      code: "not-a-number",
-      what: name,
-      got: `a ${output.kind}`,
-      must: "be a number in a formula",
-    });
-  return number(output.kind, output.si, symbol);
-}
+const numbers = (kind: Kind, values: readonly number[], symbol: string): Named => ({
+  typed: { dimension: kinds[kind].dimension, kind, column: true },
+  value: values,
+  leaf: { symbol, kind, si: values },
+});
+
+const notANumber = (what: string, got: string): Problem =>
+  problem({ code: "not-a-number", what, got, must: "be a number in a formula" });
 
 /** The value of "name" or "name.output" among the cells worked out so far. */
 export function resolve(results: Results, fullName: string): Named | Problem {
@@ -60,27 +78,36 @@ export function resolve(results: Results, fullName: string): Named | Problem {
     case "quantity":
     case "formula":
       return part === undefined ? found.named : noPart(fullName, name, []);
-    case "solution": {
-      const outputs = Object.keys(found.solution.outputs);
-      const wanted = part ?? (outputs.length === 1 ? outputs[0] : undefined);
-      if (wanted === undefined) return severalOutputs(name, outputs);
-      const output = found.solution.outputs[wanted];
-      if (!output) return noPart(fullName, name, outputs);
-      return fromOutput(fullName, output, symbolOfOutput(found.solution.method, wanted));
-    }
+    case "solution":
+      return fromSolution(found, name, part);
+    case "rows":
+      return fromRows(found, name, part, results.row);
     case "table":
-      return column(found, fullName, name, part);
-    case "text":
-    case "check":
-    case "picture":
-    case "prose":
-      return problem({
-        code: "not-a-number",
-        what: fullName,
-        got: `a ${found.type}`,
-        must: "be a number in a formula",
-      });
+      return column(found, fullName, name, part, results.row);
+    default:
+      return notANumber(fullName, found.type === "checks" ? "checks" : `a ${found.type}`);
   }
+}
+
+function fromSolution({ solution }: SolutionValue, name: string, part: string | undefined): Named | Problem {
+  const outputs = Object.keys(solution.outputs);
+  const [wanted = "", ofList] = (part ?? (outputs.length === 1 ? outputs[0] : undefined) ?? "").split(".");
+  if (wanted === "") return severalOutputs(name, outputs);
+  const output = solution.outputs[wanted];
+  if (!output) return noPart(`${name}.${wanted}`, name, outputs);
+  return fromOutput(`${name}.${wanted}`, output, symbolOfOutput(solution.method, wanted), ofList);
+}
+
+function fromOutput(
+  name: string,
+  output: OutputValue,
+  symbol: string,
+  ofList: string | undefined,
+): Named | Problem {
+  if (output.kind === "yes/no") return truth(output.yes);
+  if (output.kind === "text") return notANumber(name, "a text");
+  if (output.kind !== "list") return number(output.kind, output.si, symbol);
+  return notANumber(name, ofList === undefined ? "a list" : "a column of a list");
 }
 
 /** The symbol that the method's declaration gives an output. */
@@ -89,11 +116,62 @@ function symbolOfOutput(method: string, output: string): string {
   return field && "symbol" in field && field.symbol ? field.symbol : output;
 }
 
+const answerOf = (
+  value: SolutionValue | FormulaValue,
+  name: string,
+  part: string | undefined,
+): Named | Problem => (value.type === "formula" ? value.named : fromSolution(value, name, part));
+
+/** Inside a row, the answer of the row with the same key; elsewhere the whole column, if every row has one. */
+function fromRows(
+  found: RowsValue,
+  name: string,
+  part: string | undefined,
+  row: RowContext | undefined,
+): Named | Problem {
+  const wanted = row?.tags[found.key];
+  if (row && wanted !== undefined) {
+    const match = found.rows.find((r) => r.key === wanted);
+    if (!match)
+      return problem({
+        code: "no-such-row",
+        what: name,
+        got: `no ${found.key} ${wanted}`,
+        must: `have a row for ${found.key} ${wanted}`,
+      });
+    return isProblem(match.value)
+      ? upstream(`${name} ${wanted}`, match.value)
+      : answerOf(match.value, name, part);
+  }
+  const values: number[] = [];
+  let kind: Kind | undefined;
+  for (const { key, value } of found.rows) {
+    if (isProblem(value)) return upstream(`${name} ${key}`, value);
+    const named = answerOf(value, name, part);
+    if (isProblem(named)) return named;
+    if (typeof named.value !== "number" || !named.leaf) return notANumber(name, "a yes or no");
+    kind = named.leaf.kind;
+    values.push(named.value);
+  }
+  return numbers(kind ?? "ratio", values, part === undefined ? name : `${name}.${part}`);
+}
+
+/** Rows of a table that count: neither corrected nor set aside, and of the key at hand where there is one. */
+export function rowsAtHand(table: TableValue, row: RowContext | undefined): number[] {
+  if (row?.only?.of === table) return [row.only.index];
+  const keyed = row && table.columns.find((c) => c.name === row.key);
+  return table.states.flatMap((state, i) => {
+    if (state === "corrected" || state === "set aside") return [];
+    return keyed && keyed.typed[i] !== row.value ? [] : [i];
+  });
+}
+
 function column(
   table: TableValue,
   fullName: string,
   name: string,
   part: string | undefined,
+  row: RowContext | undefined,
 ): Named | Problem {
   const found = table.columns.find((c) => c.name === part);
   if (!found)
@@ -102,14 +180,18 @@ function column(
       name,
       table.columns.map((c) => c.name),
     );
-  if (found.kind === "tag" || found.kind === "text")
-    return problem({ code: "not-a-number", what: fullName, got: "texts", must: "be a column of numbers" });
-  const values = found.values.filter((v): v is number => typeof v === "number"); // a blank is missing, never zero
-  return {
-    typed: { dimension: kinds[found.kind].dimension, kind: found.kind, column: true },
-    value: values,
-    leaf: { symbol: fullName, kind: found.kind, si: values },
-  };
+  if (found.kind === "tag" || found.kind === "text") return notANumber(fullName, "texts");
+  const at = rowsAtHand(table, row);
+  const values = at.map((i) => found.values[i]).filter((v): v is number => typeof v === "number"); // a blank is missing, never zero
+  const single = row && row.table === name ? oneValue(found, at) : undefined;
+  return single === undefined ? numbers(found.kind, values, fullName) : number(found.kind, single, fullName);
+}
+
+/** Where each row of the table is its own key, its value is one number and not a column. */
+function oneValue(found: TableColumn, at: readonly number[]): number | undefined {
+  const [only] = at;
+  const value = at.length === 1 && only !== undefined ? found.values[only] : undefined;
+  return typeof value === "number" ? value : undefined;
 }
 
 export function unknownName(name: string, known: readonly string[]): Problem {

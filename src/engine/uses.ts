@@ -27,24 +27,31 @@ function textsOf(text: InputText): readonly string[] {
 function usesOfItem(item: Item): readonly string[] {
   switch (item.kind) {
     case "working": {
-      if ("formula" in item) return namesIn(item.formula);
+      if ("formula" in item) return [...baseName(item.each ?? ""), ...namesIn(item.formula)];
       const fields = methods.get(item.by)?.inputs ?? {};
-      return Object.entries(item.of).flatMap(([name, text]): readonly string[] => {
-        const texts = textsOf(text);
-        return texts.flatMap((t) =>
+      const inputs = Object.entries(item.of).flatMap(([name, text]): readonly string[] =>
+        textsOf(text).flatMap((t) =>
           fields[name]?.kind === "text" ? baseName(t) : [...namesIn(t), ...baseName(t)],
-        );
-      });
+        ),
+      );
+      return [...baseName(item.each ?? ""), ...inputs];
     }
-    case "check":
-      return [
+    case "check": {
+      const formulas = [
         item.that,
         item.atLeast,
         item.atMost,
         item.between?.[0],
         item.between?.[1],
         item.uncertainty,
-      ].flatMap(namesIn);
+      ];
+      return [
+        ...baseName(item.each ?? ""),
+        ...baseName(item.none ?? ""),
+        ...baseName(item.reads ?? ""),
+        ...formulas.flatMap(namesIn),
+      ];
+    }
     case "picture":
       return Object.values(item.of).flatMap((text) => [...namesIn(text), ...baseName(text)]);
     case "given":
