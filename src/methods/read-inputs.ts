@@ -3,7 +3,7 @@
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
-import { type Kind, kinds, kindsAgree } from "../units/kind.ts";
+import { type Kind, kinds, kindsAgree, withArticle } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
 import type {
   InputField,
@@ -110,7 +110,7 @@ function readQuantity(
       where: id,
       what: field.says,
       got: "a list",
-      must: `be a ${field.kind}`,
+      must: `be ${withArticle(field.kind)}`,
     });
   const read = quantity(String(value), field.kind);
   if (isProblem(read)) return read.with({ where: id, what: field.says, got: read.got ?? String(value) });
@@ -123,10 +123,10 @@ function readSiValue(
   value: SiValue,
 ): { si: number; unit?: SiValue["unit"] } | Problem {
   const wrong = (got: string) =>
-    problem({ code: "wrong-kind", where: id, what: field.says, got, must: `be a ${field.kind}` });
+    problem({ code: "wrong-kind", where: id, what: field.says, got, must: `be ${withArticle(field.kind)}` });
   if (!sameDimension(value.dimension, kinds[field.kind].dimension))
     return wrong(value.kind ?? dimensionWords(value.dimension));
-  if (value.kind !== undefined && !kindsAgree(value.kind, field.kind)) return wrong(`a ${value.kind}`);
+  if (value.kind !== undefined && !kindsAgree(value.kind, field.kind)) return wrong(withArticle(value.kind));
   if (!Number.isFinite(value.si))
     return problem({
       code: "not-finite",

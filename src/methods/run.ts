@@ -5,6 +5,7 @@ import type { InputValue } from "./field.ts";
 import { columnNumbers, isKnown, isRows, lookIn } from "./inside.ts";
 import { judgeLimits } from "./limits.ts";
 import type { Declaration } from "./method.ts";
+import { otherVariants } from "./other-variants.ts";
 import { collectOutputs } from "./outputs.ts";
 import { type Plan, type PlannedStep, plan } from "./plan.ts";
 import { readInputs } from "./read-inputs.ts";
@@ -26,6 +27,16 @@ export function planOf(d: Declaration): Plan {
 }
 
 export function run(
+  d: Declaration,
+  given: Readonly<Record<string, InputValue | undefined>>,
+): Solution | Problem {
+  const solution = runOnce(d, given);
+  if (isProblem(solution) || !d.variants) return solution;
+  const others = otherVariants(d, given, solution, runOnce);
+  return others.length === 0 ? solution : { ...solution, notes: [...others, ...solution.notes] };
+}
+
+function runOnce(
   d: Declaration,
   given: Readonly<Record<string, InputValue | undefined>>,
 ): Solution | Problem {

@@ -15,7 +15,7 @@ export const boltsRequired = method({
   },
   steps: {
     needed: "loadFactor * loadFactorOfSafety * totalLoad / (proofStress * stressArea - preload)",
-    count: "round(needed) >= needed ? round(needed) : round(needed) + 1",
+    count: "round(needed) >= needed - 1e-9 ? round(needed) : round(needed) + 1",
   },
   between: { needed: { kind: "count", symbol: "N_0", says: "bolts before rounding up" } },
   outputs: { count: { kind: "count", symbol: "N", says: "bolts needed, rounded up" } },

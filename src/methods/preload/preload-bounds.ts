@@ -73,6 +73,14 @@ export const preloadBounds = method({
               hint: "1.6 to 2.0 for a torque wrench with estimated friction (VDI 2230, quoted in another document)",
             })
           : {};
+      if (scatter !== undefined && nutFactorSpread !== undefined)
+        return problem({
+          code: "two-scatters",
+          what: "scatter of preload",
+          got: "scatter and nutFactorSpread",
+          must: "be given once",
+          why: "both say how far preload varies",
+        });
       const variation = scatter ?? nutFactorSpread;
       if (variation === undefined)
         return problem({
@@ -130,6 +138,7 @@ export const preloadBounds = method({
     { that: "relaxation >= 0", else: "a loss is not negative" },
     { that: "relaxation < 1", else: "nothing would be left" },
     { that: "thermalChangeMin <= thermalChangeMax", else: "the two changes are swapped" },
+    { that: "round(fastenerCount) == fastenerCount", else: "fasteners come whole" },
     { that: "fastenerCount >= 1", else: "at least one fastener is tightened" },
     { that: "tighteningFactor >= 1", else: "the largest preload is not below the smallest" },
     { that: 'minimum > "0 kN"', else: "nothing is left of the least preload", warn: true },

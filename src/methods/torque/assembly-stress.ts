@@ -26,6 +26,7 @@ export const assemblyStress = method({
     utilisation: { kind: "ratio", symbol: "ν", says: "share of yield", optional: true },
   },
   limits: [
+    { that: "preload >= 0", else: "a bolt is not pushed" },
     { that: "stressArea > 0", else: "no stress is defined" },
     { that: "stressDiameter > 0", else: "no stress is defined" },
     { that: "yieldStress > 0", else: "no share of yield is defined" },

@@ -161,6 +161,7 @@ describe("limits", () => {
     "relaxation >= 0": { relaxation: "-1 %" },
     "relaxation < 1": { relaxation: "100 %" },
     "thermalChangeMin <= thermalChangeMax": { thermalChangeMin: "13 kN" },
+    "round(fastenerCount) == fastenerCount": { fastenerCount: "1.5" },
     "fastenerCount >= 1": { fastenerCount: "0" },
     "tighteningFactor >= 1": { tighteningFactor: "0.9" },
     'minimum > "0 kN"': { thermalChangeMin: "-200 kN" },

@@ -81,6 +81,7 @@ describe("edges", () => {
 
 describe("limits", () => {
   testLimits(assemblyStress, good, {
+    "preload >= 0": { preload: "-1 kN" },
     "stressArea > 0": { stressArea: "0 mm2" },
     "stressDiameter > 0": { stressDiameter: "0 mm" },
     "yieldStress > 0": { yieldStress: "0 MPa" },
