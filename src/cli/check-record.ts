@@ -1,7 +1,15 @@
 // A checked page as data for --json. A value that has no answer is null, never a stale number.
 
-import type { Cell, FormulaValue, QuantityValue, TableColumn, TableValue } from "../engine/cell.ts";
-import { formatShort, type UnitChoice } from "../methods/solution.ts";
+import type {
+  Cell,
+  CheckValue,
+  FormulaValue,
+  QuantityValue,
+  RowsValue,
+  TableColumn,
+  TableValue,
+} from "../engine/cell.ts";
+import { formatShort, type Solution, type UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { formatIn } from "../units/format.ts";
 import { inUnit } from "../units/in-unit.ts";
@@ -11,7 +19,8 @@ import {
   isCheck,
   labelOf,
   limitText,
-  missingInputs,
+  missingParts,
+  rowState,
   stateOf,
   whyNoAnswer,
 } from "./checked-page.ts";
@@ -29,12 +38,24 @@ export const pageRecord = (page: CheckedPage) => ({
 function checkRecord(cell: Cell, unitOf: UnitChoice) {
   const start = { name: cell.name, says: labelOf(cell.item), state: stateOf(cell) };
   const { value } = cell;
-  if (isProblem(value) || value.type !== "check")
-    return { ...start, value: null, unit: "", limit: null, why: whyNoAnswer(cell) };
+  if (isProblem(value)) return { ...start, ...nothing, why: whyNoAnswer(cell) };
+  if (value.type === "check") return { ...start, ...judged(value, unitOf) };
+  if (value.type !== "checks") return { ...start, ...nothing, why: "" };
+  const rows = value.rows.map((row) => ({
+    [value.key]: row.key,
+    state: rowState(row),
+    ...(isProblem(row.value) ? { ...nothing, why: worded(root(row.value)) } : judged(row.value, unitOf)),
+  }));
+  return { ...start, ...nothing, why: value.why, rows };
+}
+
+const nothing = { value: null, unit: "", limit: null };
+
+function judged(value: CheckValue, unitOf: UnitChoice) {
   const limit = limitText(value) || null;
-  if (value.yes !== undefined) return { ...start, value: value.yes, unit: "", limit, why: value.why };
+  if (value.yes !== undefined) return { value: value.yes, unit: "", limit, why: value.why };
   const { value: number, unit } = numberRecord(value.si, value.unit ?? unitOf(value.kind ?? "ratio"), "");
-  return { ...start, value: number, unit, limit, why: value.why };
+  return { value: number, unit, limit, why: value.why };
 }
 
 interface CellRecord {
@@ -74,21 +95,26 @@ export function cellRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord
       return [flat(name, "text", valueRecord({ kind: "text", text: value.text }, unitOf))];
     case "formula":
       return [formulaRecord(name, value, unitOf)];
-    case "solution": {
-      const outputs = Object.entries(value.solution.outputs);
-      return outputs.map(([output, found]) =>
-        flat(outputs.length === 1 ? name : `${name}.${output}`, found.kind, valueRecord(found, unitOf)),
-      );
-    }
+    case "solution":
+      return solutionRecords(name, value.solution.outputs, unitOf);
     case "table":
       return tableRecords(name, value, unitOf);
+    case "rows":
+      return rowsRecords(name, value, unitOf);
     case "picture":
-      return missingInputs(cell)
+      return missingParts(cell)
         .slice(0, 1)
         .map((p) => noAnswer(name, p));
     default:
       return [];
   }
+}
+
+function solutionRecords(name: string, outputs: Solution["outputs"], unitOf: UnitChoice): CellRecord[] {
+  const entries = Object.entries(outputs);
+  return entries.map(([output, found]) =>
+    flat(entries.length === 1 ? name : `${name}.${output}`, found.kind, valueRecord(found, unitOf)),
+  );
 }
 
 /** What was typed keeps its digits; without a kind of its own it stays in the unit it was typed in. */
@@ -118,6 +144,16 @@ const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): Cell
       unit: scale === undefined || scale.text === "1" ? "" : scale.text,
       text: column.values.map((v) => (v === undefined ? "missing" : shown(v))).join(", "),
     };
+  });
+
+/** One entry per key: "form 13.ovality", or "shankLargest 13" where there is one answer. */
+const rowsRecords = (name: string, { rows }: RowsValue, unitOf: UnitChoice): CellRecord[] =>
+  rows.flatMap(({ key, value }) => {
+    const at = `${name} ${key}`;
+    if (isProblem(value)) return [noAnswer(at, value)];
+    return value.type === "formula"
+      ? [formulaRecord(at, value, unitOf)]
+      : solutionRecords(at, value.solution.outputs, unitOf);
   });
 
 function columnUnit({ kind, unit: head }: TableColumn, unitOf: UnitChoice): Unit | undefined {

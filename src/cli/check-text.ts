@@ -1,8 +1,17 @@
 // Checked pages as lines of text: exceptions first, then what has no answer, then a count.
-import type { Cell } from "../engine/cell.ts";
-import { isProblem } from "../problem.ts";
+import type { Cell, ChecksValue, CheckValue } from "../engine/cell.ts";
+import { isProblem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
-import { type CheckedPage, isCheck, labelOf, missingInputs, stateOf, whyNoAnswer } from "./checked-page.ts";
+import {
+  type CheckedPage,
+  isCheck,
+  labelOf,
+  missingParts,
+  rowName,
+  rowState,
+  stateOf,
+  whyNoAnswer,
+} from "./checked-page.ts";
 import { columns, padEnd } from "./columns.ts";
 import { worded } from "./outcome.ts";
 
@@ -24,17 +33,33 @@ export function pageLines(page: CheckedPage): string[] {
 
 function checkLines(cell: Cell): string[] {
   const { value } = cell;
-  const state = stateOf(cell);
-  const said = [`  ${padEnd(state, stateWidth)}  ${cell.name}: ${labelOf(cell.item)}`];
+  const said = `  ${padEnd(stateOf(cell), stateWidth)}  ${cell.name}: ${labelOf(cell.item)}`;
   const indent = " ".repeat(stateWidth + 4);
-  if (isProblem(value) || value.type !== "check") return [...said, indent + whyNoAnswer(cell)];
-  said.push(indent + value.why);
-  if (value.waived) {
-    const judged = value.judged === "proven" ? "" : `; without the waiver: ${value.judged}`;
-    said.push(`${indent}waived by ${value.waived.by}: ${value.waived.why}${judged}`);
-  }
-  return said;
+  return [said, ...reasons(cell, value).map((text) => indent + text)];
 }
+
+function reasons(cell: Cell, value: Cell["value"]): string[] {
+  if (isProblem(value)) return [whyNoAnswer(cell)];
+  if (value.type === "checks") return [value.why, ...rowLines(value)];
+  return value.type === "check" ? oneReason(value) : [];
+}
+
+function oneReason({ why, waived, judged }: CheckValue): string[] {
+  if (!waived) return [why];
+  const without = judged === "proven" ? "" : `; without the waiver: ${judged}`;
+  return [why, `waived by ${waived.by}: ${waived.why}${without}`];
+}
+
+/** The rows that are not proven, worst first. */
+const rowLines = ({ key, rows }: ChecksValue): string[] =>
+  rows
+    .filter((row) => rowState(row) !== "proven")
+    .sort((a, b) => states.indexOf(rowState(a)) - states.indexOf(rowState(b)))
+    .flatMap((row) => {
+      const { value } = row;
+      const [first = "", ...more] = isProblem(value) ? [worded(root(value))] : oneReason(value);
+      return [`  ${rowState(row)} · ${rowName(key, row)}: ${first}`, ...more.map((text) => `    ${text}`)];
+    });
 
 /** Cells other than checks that have no answer, each with the cell that caused it. */
 function withoutAnswer(page: CheckedPage): string[][] {
@@ -42,8 +67,10 @@ function withoutAnswer(page: CheckedPage): string[][] {
     .filter((cell) => !isCheck(cell))
     .flatMap((cell) => {
       if (isProblem(cell.value)) return [[cell.name, whyNoAnswer(cell)]];
-      const missing = missingInputs(cell)[0];
-      return missing ? [[labelOf(cell.item), worded(missing.cause ?? missing)]] : [];
+      const missing = missingParts(cell);
+      const shown = cell.item.kind === "picture" ? missing.slice(0, 1) : missing;
+      const name = cell.item.kind === "picture" ? labelOf(cell.item) : cell.name;
+      return shown.map((p) => [name, worded(p.cause ?? p)]);
     });
 }
 

@@ -1,6 +1,6 @@
 // One page, worked out and laid open: its checks, its cells, and what has no answer.
 import type { Item } from "../document/item.ts";
-import type { Cell, CheckValue } from "../engine/cell.ts";
+import type { Cell, CheckValue, RowOf } from "../engine/cell.ts";
 import type { LivePage } from "../engine/live-page.ts";
 import { openPage } from "../engine/open-page.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
@@ -47,9 +47,17 @@ async function settled(live: LivePage, file: string): Promise<CheckedPage> {
 
 export const isCheck = (cell: Cell): boolean => cell.item.kind === "check";
 
-export function stateOf(cell: Cell): State {
-  return isProblem(cell.value) || cell.value.type !== "check" ? "no answer" : cell.value.state;
+/** The worst state stands for a check that is asked row by row. */
+export function stateOf({ value }: Cell): State {
+  return isProblem(value) || (value.type !== "check" && value.type !== "checks") ? "no answer" : value.state;
 }
+
+export const rowState = ({ value }: RowOf<CheckValue>): State =>
+  isProblem(value) ? "no answer" : value.state;
+
+/** "position 9" */
+export const rowName = (key: string, row: RowOf<unknown>): string =>
+  key === "finding" ? row.key : `${key} ${row.key}`;
 
 /** "no answer because of nutFactor: nut factor: got 14, must be below 1" */
 export function whyNoAnswer(cell: Cell): string {
@@ -72,8 +80,11 @@ export function limitText(value: CheckValue): string {
   return atMost === undefined ? "" : `at most ${text(atMost)}`;
 }
 
-/** Pictures hold their inputs one by one, each with an answer or without. */
-export function missingInputs(cell: Cell): readonly Problem[] {
-  const { value } = cell;
-  return isProblem(value) || value.type !== "picture" ? [] : Object.values(value.inputs).filter(isProblem);
+/** Pictures hold their inputs, workings over a table their rows: each with an answer or without. */
+export function missingParts({ value }: Cell): readonly Problem[] {
+  if (isProblem(value)) return [];
+  if (value.type === "picture") return Object.values(value.inputs).filter(isProblem);
+  if (value.type !== "rows") return [];
+  const { key } = value;
+  return value.rows.flatMap((row) => (isProblem(row.value) ? [root(row.value).at(rowName(key, row))] : []));
 }

@@ -7,7 +7,7 @@ import {
   type CheckedPage,
   checkedPage,
   isCheck,
-  missingInputs,
+  missingParts,
   stateOf,
   unreadPage,
 } from "../checked-page.ts";
@@ -47,6 +47,6 @@ function exitFor(pages: readonly CheckedPage[]): number {
   const cells = pages.flatMap((page) => page.cells);
   const states = cells.filter(isCheck).map(stateOf);
   if (states.includes("fails")) return exitFails;
-  const open = cells.some((cell) => isProblem(cell.value) || missingInputs(cell).length > 0);
+  const open = cells.some((cell) => isProblem(cell.value) || missingParts(cell).length > 0);
   return open || states.includes("unproven") ? exitOpen : exitFine;
 }
