@@ -1,7 +1,7 @@
 // Where published practice differs, what the other published forms would have given, as remarks.
 import { isProblem, type Problem } from "../problem.ts";
 import { formatIn } from "../units/format.ts";
-import type { InputValue } from "./field.ts";
+import type { InputValue, OutputValue } from "./field.ts";
 import type { Declaration } from "./method.ts";
 import { type Solution, usualUnit } from "./solution.ts";
 
@@ -29,15 +29,12 @@ export function otherVariants(
     });
 }
 
-/** Differences below a millionth are rounding, not practice. */
-const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
-
+/** Only what differs as shown: the last bits are rounding, not practice. */
 function differences(d: Declaration, solution: Solution, other: Solution): string[] {
+  const text = (value: OutputValue | undefined) =>
+    value && "si" in value ? formatIn(value.si, usualUnit(value.kind)) : undefined;
   return Object.entries(other.outputs)
-    .flatMap(([name, value]) => {
-      const before = solution.outputs[name];
-      if (!("si" in value) || !before || !("si" in before) || same(value.si, before.si)) return [];
-      return [`${d.outputs[name]?.says ?? name} ${formatIn(value.si, usualUnit(value.kind))}`];
-    })
+    .filter(([name, value]) => text(value) !== undefined && text(value) !== text(solution.outputs[name]))
+    .map(([name, value]) => `${d.outputs[name]?.says ?? name} ${text(value)}`)
     .slice(0, 3);
 }
