@@ -8,6 +8,14 @@ const pictures: Readonly<Record<string, () => Promise<Picture>>> = {
   "preload-window": async () => (await import("./preload-window.ts")).preloadWindowPicture,
   wrench: async () => (await import("./wrench.ts")).wrenchPicture,
   "fit-bar": async () => (await import("./fit-bar.ts")).fitBar,
+  "fit-map": async () => (await import("./fit-map.ts")).fitMap,
+  "gap-map": async () => (await import("./gap-map.ts")).gapMap,
+  "dowel-limit": async () => (await import("./dowel-limit.ts")).dowelLimit,
+  "tightening-map": async () => (await import("./tightening-map.ts")).tighteningMap,
+  "torque-angle": async () => (await import("./torque-angle.ts")).torqueAngle,
+  "hole-section": async () => (await import("./hole-section.ts")).holeSection,
+  assignment: async () => (await import("./assignment.ts")).assignmentPicture,
+  "run-on-bars": async () => (await import("./run-on-bars.ts")).runOnBars,
 };
 
 const pictureNames: readonly string[] = Object.keys(pictures);

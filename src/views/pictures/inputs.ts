@@ -43,7 +43,7 @@ const isComplete = <Name extends string, Maybe extends string>(
 
 export const siValue = (kind: Kind, si: number): SiValue => ({ si, kind, dimension: kinds[kind].dimension });
 
-const missing = (picture: string, name: string, kind: Kind): Problem =>
+export const missing = (picture: string, name: string, kind: string): Problem =>
   problem({
     code: "missing-input",
     what: `picture ${picture}`,
@@ -52,7 +52,7 @@ const missing = (picture: string, name: string, kind: Kind): Problem =>
     hint: `add ${name} under of`,
   });
 
-const noAnswer = (picture: string, name: string, cause: Problem): Problem =>
+export const noAnswer = (picture: string, name: string, cause: Problem): Problem =>
   problem({
     code: "no-answer-upstream",
     what: `picture ${picture}`,
@@ -61,5 +61,5 @@ const noAnswer = (picture: string, name: string, cause: Problem): Problem =>
     cause: root(cause),
   });
 
-const wrongKind = (picture: string, name: string, kind: Kind, got: string): Problem =>
+export const wrongKind = (picture: string, name: string, kind: string, got: string): Problem =>
   problem({ code: "wrong-kind", what: `picture ${picture}`, got: `${name} as ${got}`, must: `be a ${kind}` });

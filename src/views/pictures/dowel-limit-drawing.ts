@@ -1,0 +1,115 @@
+// The limit of tilt against the gap, drawn with the first millimetres wide, where control must be tightest.
+import { line as d3line, scaleLinear, scalePow } from "d3";
+import { svg } from "../dom.ts";
+import { above, type DowelLimit, type TiltAt } from "./dowel-limit.ts";
+import { markAt } from "./flange.ts";
+import type { Small } from "./lengths.ts";
+import { dot, freshId, hatch, line, path, picture, text } from "./marks.ts";
+
+interface Plot {
+  readonly x: (gap: number) => number;
+  readonly y: (tilt: number) => number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly foot: number;
+  readonly narrow: boolean;
+}
+
+export function drawDowelLimit(limit: DowelLimit, width: number, gap: Small, tilt: Small): SVGSVGElement {
+  const { engagedLength, curve, steps } = limit;
+  const plot = plotOf(limit, width);
+  const { x, y, left, top, foot, narrow } = plot;
+  const highest = curve.filter(({ allowed }) => y(allowed) >= top);
+  const shape = d3line<{ gap: number; allowed: number }>(
+    (at) => x(at.gap),
+    (at) => Math.max(top, y(at.allowed)),
+  );
+  const id = freshId("jam");
+  const clear = x(engagedLength);
+  const outline = shape(curve.filter(({ allowed }) => y(allowed) >= top - 40)) ?? "";
+  const last = highest.at(-1);
+  const root = picture(width, foot + 46);
+  root.append(
+    hatch(id, 7),
+    svg("path", { class: "jam-region", d: `${outline} L${left} ${top}z`, fill: `url(#${id})` }),
+    ...axesOf(plot, gap, tilt, engagedLength),
+    path("strong", outline),
+    line("thin dashed", clear, top, clear, foot),
+    text("dowels clear:", clear + 6, top + 12, "start", "region-text"),
+    text("any tilt", clear + 6, top + 28, "start", "region-text"),
+    text(narrow ? "jams" : "the dowels jam", left + 10, top + 16, "start", "region-text"),
+  );
+  const first = curve[0];
+  if (first)
+    root.append(
+      text(`limit ${tilt.number(first.allowed)}`, left + 8, y(first.allowed) + 17, "start", "strong-text"),
+    );
+  const middle = curve[Math.round(curve.length * (2 / 3))];
+  if (last && middle && y(middle.allowed) > top)
+    root.append(
+      text(tilt.number(middle.allowed), x(middle.gap) + 8, y(middle.allowed) + 16, "start", "strong-text"),
+      dot(x(middle.gap), y(middle.allowed), "point open"),
+    );
+  for (const at of steps) root.append(...stepMark(at, steps, plot, tilt));
+  return root;
+}
+
+function plotOf({ engagedLength, curve, steps }: DowelLimit, width: number): Plot {
+  const narrow = width < 520;
+  const [left, right, top] = [46, Math.min(width, 900) - (narrow ? 8 : 30), 26];
+  const foot = top + (narrow ? 230 : 270);
+  const widest = Math.max(engagedLength * 1.35, ...steps.map(({ gap }) => gap * 1.06));
+  const most = Math.max((curve[0]?.allowed ?? 0) * 3.2, ...steps.map((each) => each.tilt * 1.25));
+  const x = scalePow([0, widest], [left, right]).exponent(0.5);
+  const y = scaleLinear([0, most], [foot, top]);
+  return { x: (gap) => x(Math.max(0, gap)), y: (at) => y(at), left, right, top, foot, narrow };
+}
+
+function axesOf(plot: Plot, gap: Small, tilt: Small, engagedLength: number): readonly SVGElement[] {
+  const { x, y, left, right, top, foot } = plot;
+  const unit = engagedLength / 30; // ticks at the start, a sixth, a third, two thirds and the end of engagement
+  const ticks = [0, 1, 5, 10, 20, 30].map((n) => n * unit);
+  return [
+    line("axis", left, foot, right, foot),
+    line("axis", left, foot, left, top),
+    ...ticks.flatMap((at) => [
+      line("tick", x(at), foot, x(at), foot + 5),
+      text(gap.set(at), x(at), foot + 18, "middle", "quiet-text"),
+    ]),
+    text(`gap, ${gap.label}; the start drawn wide`, right, foot + 38, "end", "quiet-text"),
+    ...tiltTicks(y, top).flatMap((at) => [
+      line("tick", left - 5, y(at), left, y(at)),
+      text(tilt.set(at), left - 8, y(at) + 4, "end", "quiet-text"),
+    ]),
+    text(`tilt, ${tilt.label}`, 2, 12, "start", "quiet-text"),
+  ];
+}
+
+function tiltTicks(y: (tilt: number) => number, top: number): readonly number[] {
+  const found: number[] = [];
+  for (const step of [0.0001, 0.0002, 0.0005, 0.001, 0.002, 0.005, 0.01, 0.02])
+    if (y(0) - y(step) >= 34) {
+      for (let at = 0; y(at) >= top - 1; at += step) found.push(at);
+      return found;
+    }
+  return [0];
+}
+
+/** Steps above the limit carry a cross and both numbers; the others a dot with the number of the step. */
+function stepMark(at: TiltAt, all: readonly TiltAt[], plot: Plot, tilt: Small): readonly SVGElement[] {
+  const { x, y, narrow, right } = plot;
+  const [px, py] = [x(at.gap), y(at.tilt)];
+  if (above(at)) {
+    const words = `step ${at.step}: ${tilt.number(at.tilt)}${narrow ? "" : `, allowed ${tilt.number(at.allowed ?? 0)}`}`;
+    return [
+      markAt("fails", px, py, 15),
+      line("thin dashed", px, py + 10, px, y(at.allowed ?? 0) - 3),
+      text(words, px + 13, py + 4.5, px > right - 120 ? "end" : "start", "limit-text"),
+    ];
+  }
+  const crowded = all.some(
+    (other) => other !== at && Math.abs(x(other.gap) - px) < 12 && other.tilt < at.tilt,
+  );
+  return [dot(px, py), text(at.step, px, py - (crowded ? 9 : 8), "middle", "strong-text")];
+}

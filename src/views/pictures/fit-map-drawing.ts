@@ -1,0 +1,168 @@
+// The fit map drawn: words at the holes where they find room, else in a strip below the plan.
+import { svg } from "../dom.ts";
+import { type Gauge, gaugeOf, lyingGauge, reachWords, standingGauge } from "./fit-gauge.ts";
+import { axes, flange, kindOf, markAt, ring } from "./flange.ts";
+import type { FitMap, HoleMark } from "./hole-marks.ts";
+import { bell, type Exaggerated, exaggerated } from "./hole-shape.ts";
+import type { Small } from "./lengths.ts";
+import { type Anchor, picture, text } from "./marks.ts";
+import type { Place } from "./place.ts";
+import { layPlan, type Needs, type Plan, type Spot } from "./plan.ts";
+import { breadthOf, broken } from "./words.ts";
+
+const judgedRing = 13;
+const plainRing = 10;
+const line = 15;
+const standing = { width: 63, gauge: 80 };
+const lying = { width: 94, gauge: 13 };
+
+interface Sheet {
+  readonly gauge: Gauge;
+  readonly shapeOf: (hole: HoleMark) => Exaggerated;
+  readonly holeAt: (place: Place) => HoleMark;
+}
+
+export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolean): SVGSVGElement {
+  const gauge = gaugeOf(map, small);
+  const byPosition = new Map(map.holes.map((hole) => [hole.place.position, hole]));
+  const holeAt = (place: Place): HoleMark => {
+    const hole = byPosition.get(place.position);
+    if (!hole) throw new Error(`fit-map: no hole at ${place.position}`);
+    return hole;
+  };
+  const sheet: Sheet = {
+    gauge,
+    holeAt,
+    shapeOf: (hole) => exaggerated(hole.form, map.exaggeration, judgedRing),
+  };
+  const top = 4;
+  const plan = layPlan(
+    map.holes.map(({ place }) => place),
+    {
+      width: width - 4,
+      tallest: Math.max(430, Math.min(680, width * 1.75)),
+      words: "inward",
+      yUp,
+      needs: (place) => needsOf(holeAt(place), sheet),
+    },
+  );
+  const notes = notesOf(map, plan, small).flatMap((note) => broken(note, width - 62));
+  const strip = plan.labelled ? [] : map.holes.filter(({ state }) => state);
+  const foot = top + plan.height + 14;
+  const noteRoom = Math.max(48, notes.length * line + 8);
+  const root = picture(width, Math.ceil(foot + noteRoom + strip.length * 20));
+  root.classList.add("plan");
+  const drawing = svg("g", { transform: `translate(2 ${top})` }, ...flange(plan, judgedRing * 2 + 14));
+  for (const spot of plan.spots) drawing.append(...hole(spot, plan, sheet));
+  if (plan.labelled) for (const spot of plan.spots) drawing.append(...label(spot, holeAt(spot.place), gauge));
+  root.append(
+    drawing,
+    axes(plan, 6, foot + 40),
+    ...notes.map((note, i) => text(note, 56, foot + 12 + i * line, "start", "quiet-text")),
+    ...strip.flatMap((each, i) => stripRow(each, gauge, width, foot + noteRoom + i * 20)),
+  );
+  return root;
+}
+
+function needsOf(hole: HoleMark, { shapeOf }: Sheet): Needs {
+  if (!hole.state) return { ring: plainRing };
+  const shape = shapeOf(hole);
+  const badge = shape.profile.length > 0 ? { width: 40, height: 26 } : { width: 15, height: 15 };
+  const reach = Math.max(judgedRing, shape.rx, shape.ry);
+  return {
+    ring: Math.min(reach, judgedRing + 6),
+    badge,
+    tall: {
+      width: standing.width,
+      height: wordLines(hole, standing.width).length * line + standing.gauge,
+    },
+    flat: {
+      width: lying.width,
+      height: (wordLines(hole, lying.width).length + 1) * line + lying.gauge,
+    },
+  };
+}
+
+/** "fails: oval" on one line where it fits. */
+function wordLines({ state, because }: HoleMark, breadth: number): readonly string[] {
+  const shown = because.length > 2 ? [...because.slice(0, 2), `${because.length - 2} more`] : because;
+  return broken(because.length > 0 ? `${state}: ${shown.join(", ")}` : (state ?? ""), breadth);
+}
+
+function hole(spot: Spot, plan: Plan, sheet: Sheet): readonly SVGElement[] {
+  const found = sheet.holeAt(spot.place);
+  const { state, form } = found;
+  const number = (kind: string) => text(spot.place.position, spot.x, spot.y + 4.5, "middle", kind);
+  if (!state) return [ring("ring plain", spot, plainRing), number("quiet-text")];
+  const shape = sheet.shapeOf(found);
+  const quarter = plan.turned ? -90 : 0;
+  const turn = quarter + (plan.yUp ? -1 : 1) * (form?.angle ?? 0);
+  const oval = shape.rx - shape.ry > 1;
+  return [
+    ring(oval ? "ring true-round" : "ring", spot, judgedRing),
+    ...(oval ? [ring(`ring formed ${kindOf(state)}`, spot, shape.rx, shape.ry, turn)] : []),
+    number("strong-text"),
+    ...badge(spot, state, shape),
+  ];
+}
+
+function badge(spot: Spot, state: NonNullable<HoleMark["state"]>, shape: Exaggerated): readonly SVGElement[] {
+  if (!spot.badge) return [];
+  const { x, y, width, height } = spot.badge;
+  if (shape.profile.length === 0) return [markAt(state, x + width / 2, y + height / 2)];
+  const mirrored = spot.side === "right"; // the mark stays next to the ring
+  const markX = mirrored ? x + width - 7 : x + 7;
+  return [
+    markAt(state, markX, y + height / 2),
+    bell(shape.profile, { x: mirrored ? x : x + width - 26, y, width: 24, height }),
+  ];
+}
+
+function label(spot: Spot, found: HoleMark, gauge: Gauge): readonly SVGElement[] {
+  const box = spot.label;
+  const { state } = found;
+  if (!box || !state) return [];
+  const words = wordLines(found, box.width);
+  const anchor: Anchor = spot.tall ? "middle" : spot.side === "left" ? "end" : "start";
+  const at = spot.tall ? spot.x : spot.side === "left" ? box.x + box.width : box.x;
+  const lines = words.map((each, i) =>
+    text(each, at, box.y + 11 + i * line, anchor, `state-text ${kindOf(state)}`),
+  );
+  const under = box.y + words.length * line;
+  if (spot.tall)
+    return [...lines, ...standingGauge(found, gauge, { ...box, y: under, height: standing.gauge })];
+  return [
+    ...lines,
+    ...lyingGauge(found, gauge, { ...box, y: under + 3, height: lying.gauge }),
+    text(reachWords(found, gauge), at, under + lying.gauge + 14, anchor),
+  ];
+}
+
+/** Where the plan is too close for words: the same, one row for each hole. */
+function stripRow(found: HoleMark, gauge: Gauge, width: number, y: number): readonly SVGElement[] {
+  if (!found.state) return [];
+  const words = found.because.length > 0 ? `${found.state}: ${found.because.join(", ")}` : found.state;
+  const reach = reachWords(found, gauge);
+  const bar = 96;
+  const right = width - breadthOf("−12.3 to −12.3") - 6;
+  return [
+    text(found.place.position, 24, y + 14, "end", "strong-text"),
+    markAt(found.state, 36, y + 9.5),
+    text(words, 48, y + 14, "start", `state-text ${kindOf(found.state)}`),
+    ...lyingGauge(found, gauge, { x: right - bar - 6, y: y + 4, width: bar, height: 13 }),
+    text(reach, width - 2, y + 14, "end"),
+  ];
+}
+
+function notesOf(map: FitMap, { labelled }: Plan, small: Small): readonly string[] {
+  const notes = [
+    `Bars: clearance from tightest to loosest, ${small.label}; frame: allowed, ${small.set(map.tightestAllowed)} to ${small.set(map.loosestAllowed)}.`,
+  ];
+  const shapes = map.holes.map(({ form }) => exaggerated(form, map.exaggeration, judgedRing));
+  const drawn = shapes.some((shape) => shape.rx - shape.ry > 1 || shape.profile.length > 0);
+  notes.push(
+    `Places to scale, holes enlarged${drawn ? `; ovals and bells drawn ×${map.exaggeration}` : ""}.`,
+  );
+  if (!labelled) notes.push("Words and bars stand below the plan.");
+  return notes;
+}

@@ -1,0 +1,193 @@
+// The tightening map drawn: the next position lit with its number, the plan, and the order as a strip.
+import { svg } from "../dom.ts";
+import { axes, flange, markAt, ring } from "./flange.ts";
+import { line, picture, text } from "./marks.ts";
+import { layPlan, type Needs, type Plan, type Spot } from "./plan.ts";
+import type { PassProgress, Progress } from "./tightening-progress.ts";
+import { breadthOf, broken } from "./words.ts";
+
+const usualRing = 14;
+const litRing = 21;
+const row = 15;
+
+type Torque = (si: number | undefined) => string;
+
+export function drawTightening(
+  progress: Progress,
+  width: number,
+  torque: Torque,
+  yUp: boolean,
+): SVGSVGElement {
+  const head = 66;
+  const plan = layPlan(progress.places, {
+    width: width - 4,
+    tallest: Math.max(300, Math.min(560, width * 1.5)),
+    words: "inward",
+    yUp,
+    needs: (place) => needsOf(place.position, progress),
+  });
+  const foot = head + plan.height + 14;
+  const strip = stripOf(progress, width);
+  const notes = broken(notesOf(progress), width - 62);
+  const noteRoom = Math.max(46, notes.length * row + 12);
+  const root = picture(width, Math.ceil(foot + noteRoom + strip.height));
+  root.classList.add("plan");
+  const drawing = svg("g", { transform: `translate(2 ${head})` }, ...flange(plan, 2 * litRing + 6));
+  drawing.append(...wayOn(plan, progress));
+  for (const spot of plan.spots) drawing.append(...bolt(spot, progress, plan.labelled));
+  root.append(
+    ...headline(progress, width, torque),
+    drawing,
+    axes(plan, 6, foot + 40),
+    ...notes.map((note, i) => text(note, 56, foot + 12 + i * row, "start", "quiet-text")),
+    strip.at(foot + noteRoom),
+  );
+  return root;
+}
+
+const adapterRoom = { width: 58, height: 15 };
+const missedRoom = { width: 58, height: 30 };
+
+function needsOf(position: string, { next, now, settingAt }: Progress): Needs {
+  const lit = position === next;
+  const missed = now.passedOver.includes(position);
+  const { adapter } = settingAt(position);
+  const words = missed && adapter ? { width: 58, height: 46 } : missed ? missedRoom : adapterRoom;
+  return {
+    ring: lit ? litRing : usualRing,
+    tall: missed || adapter ? words : undefined,
+    flat: missed || adapter ? words : undefined,
+  };
+}
+
+function bolt(spot: Spot, { next, now, settingAt }: Progress, labelled: boolean): readonly SVGElement[] {
+  const { position } = spot.place;
+  const done = now.done.has(position);
+  const missed = now.passedOver.includes(position);
+  const words = [...(missed ? ["passed", "over"] : []), ...(settingAt(position).adapter ? ["adapter"] : [])];
+  const kind = position === next ? "ring lit" : done ? "ring done" : missed ? "ring missed" : "ring";
+  const { label, side } = spot;
+  const anchor = side === "left" ? "end" : side === "right" ? "start" : "middle";
+  const at = label && (anchor === "end" ? label.x + label.width : anchor === "start" ? label.x : spot.x);
+  return [
+    ring(kind, spot, position === next ? litRing : usualRing),
+    ...(position === next ? [ring("ring lit-inner", spot, litRing - 4)] : []),
+    text(
+      position,
+      spot.x,
+      spot.y + (position === next ? 6 : 4.5),
+      "middle",
+      position === next ? "lit-text" : done ? "done-text" : "strong-text",
+    ),
+    ...(label && labelled && at !== undefined
+      ? words.map((word, i) =>
+          text(
+            word,
+            at,
+            label.y + 11 + i * row,
+            anchor,
+            missed && word !== "adapter" ? "limit-text" : "quiet-text",
+          ),
+        )
+      : []),
+  ];
+}
+
+/** A thread from the next position to the one after it. */
+function wayOn({ spots }: Plan, { next, after }: Progress): readonly SVGElement[] {
+  const at = (position: string | undefined) => spots.find(({ place }) => place.position === position);
+  const [from, to] = [at(next), at(after)];
+  if (!from || !to) return [];
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length];
+  const end = { x: to.x - dx * (usualRing + 3), y: to.y - dy * (usualRing + 3) };
+  return [
+    line("way-on", from.x + dx * litRing, from.y + dy * litRing, end.x, end.y),
+    svg("path", {
+      class: "way-head",
+      d: `M${end.x} ${end.y} L${end.x - 9 * dx + 4 * dy} ${end.y - 9 * dy - 4 * dx} L${end.x - 9 * dx - 4 * dy} ${end.y - 9 * dy + 4 * dx}z`,
+    }),
+  ];
+}
+
+function headline(
+  { now, next, order, settingAt }: Progress,
+  width: number,
+  torque: Torque,
+): readonly SVGElement[] {
+  const count = `pass ${now.pass}, ${now.done.size} of ${order.length} done`;
+  if (next === undefined)
+    return [
+      text(now.done.size >= order.length ? "all done" : "nothing next", 2, 32, "start", "big-text"),
+      text(count, 2, 54, "start", "quiet-text"),
+    ];
+  const { net, set, adapter } = settingAt(next);
+  return [
+    text(`position ${next}`, 2, 32, "start", "big-text"),
+    text(count, 2, 54, "start", "quiet-text"),
+    text(set === undefined ? "no set torque" : torque(set), width - 2, 32, "end", "big-text"),
+    text(
+      [net === undefined ? "" : `set, for ${torque(net)} net`, adapter ? "with adapter" : ""]
+        .filter(Boolean)
+        .join(", "),
+      width - 2,
+      54,
+      "end",
+      "quiet-text",
+    ),
+  ];
+}
+
+function notesOf({ next, after, settingAt, order }: Progress): string {
+  const parts = ["Filled: done."];
+  if (next !== undefined) parts.push("Double ring: next.");
+  if (after !== undefined) parts.push(`Then ${after}.`);
+  if (order.some((position) => settingAt(position).adapter))
+    parts.push("Adapter: the lower number is meant.");
+  return parts.join(" ");
+}
+
+/** One cell for each turn in the order, a line for each pass. */
+function stripOf(progress: Progress, width: number) {
+  const { order, passes } = progress;
+  const left = Math.max(...passes.map(({ pass }) => breadthOf(`pass ${pass}`))) + 10;
+  const cell = Math.min(30, (width - left - 4) / order.length);
+  const numbered = cell >= 19;
+  const each = 24;
+  const height = passes.length * each + (numbered ? 26 : 10);
+  const at = (y: number): SVGElement =>
+    svg(
+      "g",
+      { class: "order-strip" },
+      ...passes.flatMap((pass, i) => stripLine(progress, pass, { y: y + i * each, left, cell })),
+      ...(numbered
+        ? order.map((position, i) =>
+            text(position, left + (i + 0.5) * cell, y + passes.length * each + 10, "middle", "quiet-text"),
+          )
+        : []),
+    );
+  return { height, at };
+}
+
+function stripLine(
+  { order, now, next }: Progress,
+  pass: PassProgress,
+  { y, left, cell }: { readonly y: number; readonly left: number; readonly cell: number },
+): readonly SVGElement[] {
+  return [
+    text(`pass ${pass.pass}`, 2, y + 13, "start", pass === now ? "strong-text" : "quiet-text"),
+    ...order.flatMap((position, i) => {
+      const x = left + i * cell;
+      const done = pass.done.has(position);
+      const lit = pass === now && position === next;
+      const box = svg("rect", {
+        class: lit ? "turn lit" : done ? "turn done" : "turn",
+        x: x + 1,
+        y: y + 2,
+        width: cell - 2,
+        height: 14,
+      });
+      return pass.passedOver.includes(position) ? [box, markAt("fails", x + cell / 2, y + 9, 10)] : [box];
+    }),
+  ];
+}
