@@ -3,6 +3,7 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     environment: "node",
+    setupFiles: ["tests/fast-check-seed.ts"],
     include: ["tests/**/*.test.ts"],
     pool: "forks",
     maxWorkers: 2, // browser tests start a Chromium of their own

@@ -103,6 +103,8 @@ export interface ReadingItem extends Common {
   readonly key?: readonly string[];
   /** Every combination of these is wanted; a reading that is not there is missing, never zero. */
   readonly expect?: Readonly<Record<string, readonly string[]>>;
+  /** Columns that may stay blank: a blank there does not make the row missing. */
+  readonly may?: readonly string[];
   /** Farther than this from the median of its group, a reading is asked about. */
   readonly odd?: Readonly<Record<string, string>>;
   /** Expanded uncertainty per column, all with the same coverage factor. */

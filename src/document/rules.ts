@@ -77,6 +77,7 @@ function columnNames({ fields, label, where }: Draft, columns: readonly string[]
     ...listed.map((name) => ["key", name] as const),
     ...Object.keys(mapping(fields["expect"])).map((name) => ["expect", name] as const),
     ...Object.keys(mapping(fields["odd"])).map((name) => ["odd", name] as const),
+    ...(Array.isArray(fields["may"]) ? fields["may"].map((name) => ["may", String(name)] as const) : []),
   ];
   return named
     .filter(([, name]) => !columns.includes(name))

@@ -132,6 +132,7 @@ export const itemSchemas = {
     key: z.optional(z.array(name).check(z.minLength(1), z.maxLength(6))),
     expect: z.optional(open(z.array(input).check(z.minLength(1), z.maxLength(2000)))),
     odd: z.optional(open(quantity)),
+    may: z.optional(z.array(name).check(z.maxLength(100))),
     uncertainty: z.optional(z.catchall(z.object({ k: plainNumber }), quantity)),
     delimiter: z.optional(z.enum(["comma", "semicolon", "tab"])),
     decimal: z.optional(z.enum(["point", "comma"])),

@@ -25,12 +25,23 @@ export function warningOf(that: string, results: Results): string | undefined {
 }
 
 /** The unit asked for where the checked value stands, else that of its kind. */
-export function shownUnit(that: FormulaValue, results: Results, unitOf: UnitChoice): Unit {
+export function shownUnit(
+  that: FormulaValue,
+  results: Results,
+  unitOf: UnitChoice,
+  limits: readonly string[],
+): Unit {
   const { tree } = that.step;
   const cell = tree.type === "name" ? results.get(tree.name) : undefined;
   const asked =
     cell && !isProblem(cell) ? askedUnit(cell, tree.type === "name" ? tree.output : undefined) : undefined;
-  return asked ?? unitOf(that.kind === "yes/no" ? "ratio" : that.kind);
+  const percent =
+    that.kind === "ratio" && limits.some((text) => text.trimEnd().endsWith("%")) ? unit("%") : undefined;
+  return (
+    asked ??
+    (percent && !isProblem(percent) ? percent : undefined) ??
+    unitOf(that.kind === "yes/no" ? "ratio" : that.kind)
+  );
 }
 
 function askedUnit(cell: CellValue, column: string | undefined): Unit | undefined {

@@ -26,7 +26,8 @@ export function checkValue(
   if (isProblem(atMost)) return atMost;
   const uncertainty = limitOf(item.uncertainty, "uncertainty", that, results) ?? 0;
   if (isProblem(uncertainty)) return uncertainty;
-  const shown = shownUnit(that, results, unitOf);
+  const typed = [item.atLeast, item.atMost, ...(item.between ?? [])].filter((text) => text !== undefined);
+  const shown = shownUnit(that, results, unitOf, typed);
   const limits = { atLeast, atMost };
   const fault = faultOf(item, limits, uncertainty, (si) => formatShort(si, shown));
   if (fault) return fault;

@@ -1,5 +1,6 @@
 // The rows of a table one by one: which key is at hand, and what the row says besides it.
 import type { OverRows } from "../document/item.ts";
+import type { OutputValue } from "../methods/field.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import type { TableValue } from "./cell.ts";
@@ -12,7 +13,8 @@ export interface Contexts {
 
 export function contextsOf(item: OverRows, results: Results): Contexts | Problem {
   const name = item.each ?? "";
-  const found = results.get(name);
+  const [base = "", part] = name.split(".");
+  const found = results.get(base);
   if (found === undefined) return unknownName(name, [...results.keys()]);
   if (isProblem(found)) return upstream(name, found);
   if (found.type === "rows")
@@ -20,12 +22,14 @@ export function contextsOf(item: OverRows, results: Results): Contexts | Problem
       key: found.key,
       rows: found.rows.map((row) => contextOf(found.key, row.key, row.tags, name, row.value)),
     };
+  const output = found.type === "solution" && part !== undefined ? found.solution.outputs[part] : undefined;
+  if (output?.kind === "list") return listContexts(output.rows, name, item.key);
   if (found.type !== "table")
     return problem({
       code: "not-a-table",
       what: name,
       got: `a ${found.type}`,
-      must: "be a reading, or a working with each",
+      must: "be a reading, a working with each, or a list that a method gives",
     });
   const key = item.key ?? found.key[0];
   const columns = found.columns.map((c) => c.name);
@@ -52,6 +56,7 @@ export function rowByRow(name: string, results: Results): Contexts["rows"] | Pro
     value: String(index + 1),
     table: name,
     tags: { ...results.row?.tags, ...commonTags(found, [index]) },
+    numbers: rowNumbers(found, index),
     only: { of: found, index },
   }));
 }
@@ -65,6 +70,39 @@ function contextOf(
 ): RowContext & { readonly problem?: Problem } {
   const context = { key, value, tags: { ...tags, [key]: value }, table };
   return isProblem(answer) ? { ...context, problem: upstream(`${table} ${value}`, answer) } : context;
+}
+
+type ListRows = Extract<OutputValue, { kind: "list" }>["rows"];
+
+/** A list that a method gives, row by row: its first text is the key, its numbers are read as row.name. */
+function listContexts(rows: ListRows, name: string, wanted: string | undefined): Contexts | Problem {
+  const texts = Object.entries(rows[0] ?? {}).flatMap(([column, cell]) =>
+    cell.kind === "text" ? [column] : [],
+  );
+  const key = wanted ?? texts[0] ?? "row";
+  if (wanted !== undefined && rows.length > 0 && !texts.includes(wanted))
+    return problem({
+      code: "no-key",
+      what: `key of ${name}`,
+      got: wanted,
+      must: `be one of ${texts.join(", ")}`,
+      suggestions: nearest(wanted, texts),
+    });
+  return {
+    key,
+    rows: rows.map((row, i) => {
+      const tags = Object.fromEntries(
+        Object.entries(row).flatMap(([column, cell]) => (cell.kind === "text" ? [[column, cell.text]] : [])),
+      );
+      const numbers = Object.fromEntries(
+        Object.entries(row).flatMap(([column, cell]) =>
+          "si" in cell ? [[column, { kind: cell.kind, si: cell.si }]] : [],
+        ),
+      );
+      const value = tags[key] ?? String(i + 1);
+      return { key, value, table: name, tags: { ...tags, [key]: value }, numbers };
+    }),
+  };
 }
 
 /** Keys in the order of the rows; an expected key without a row is there and says that it is missing. */
@@ -93,6 +131,14 @@ function tableContexts(table: TableValue, name: string, key: string): Contexts["
     problem: problem({ code: "missing", what: `${name} ${value}`, got: "no reading", must: "be read" }),
   }));
   return [...present, ...missing];
+}
+
+function rowNumbers(table: TableValue, index: number): NonNullable<RowContext["numbers"]> {
+  const cells = table.columns.flatMap(({ name, kind, values }) => {
+    const si = values[index];
+    return kind === "tag" || kind === "text" || typeof si !== "number" ? [] : [[name, { kind, si }] as const];
+  });
+  return Object.fromEntries(cells);
 }
 
 function commonTags(table: TableValue, rows: readonly number[]): Record<string, string> {

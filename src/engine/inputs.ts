@@ -31,7 +31,7 @@ export function inputValue(
       : problem({ code: "unknown-input", what: "input", got: "a list", must: "be an input of the method" });
   if (field.kind === "text")
     return typeof text === "string"
-      ? textInput(text, results)
+      ? textInput(text, results, field.choices)
       : problem({ code: "not-a-text", what: field.says, got: "a list", must: "be a text" });
   if (field.kind === "list") return listInput(field, text, results);
   return typeof text === "string"
@@ -108,8 +108,9 @@ function builtRows(field: ListField, record: RowText, results: Results): readonl
   return rows;
 }
 
-/** A text input may name a given that holds a text; anything else is taken as written. */
-function textInput(text: string, results: Results): string | Problem {
+/** One of the choices is meant as such; else a text may name a given that holds a text; else it is taken as written. */
+function textInput(text: string, results: Results, choices: readonly string[] = []): string | Problem {
+  if (choices.some((choice) => choice.toLowerCase() === text.toLowerCase())) return text;
   const tag = results.row?.tags[text];
   if (tag !== undefined) return tag;
   const named = results.get(text);

@@ -48,7 +48,7 @@ function statesOf(
   columns: readonly TableColumn[],
   table: ReadingTable,
 ): ReadingState[] | Problem {
-  const numeric = columns.filter(isNumeric);
+  const numeric = columns.filter((column) => isNumeric(column) && !item.may?.includes(column.name));
   const states: ReadingState[] = table.lines.map((_, row) =>
     numeric.length > 0 && numeric.some((column) => column.values[row] === undefined) ? "missing" : "entered",
   );

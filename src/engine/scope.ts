@@ -1,5 +1,5 @@
 // What a name in a formula stands for: a given, a working, an output, a column, the answer of a row.
-import type { OutputValue } from "../methods/field.ts";
+import type { OutputValue, ScalarOutput } from "../methods/field.ts";
 import { methods } from "../methods/register.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
@@ -28,6 +28,8 @@ export interface RowContext {
   readonly value: string;
   /** Texts of the row, its key among them. */
   readonly tags: Readonly<Record<string, string>>;
+  /** Numbers of the row, read as row.diameter. */
+  readonly numbers?: Readonly<Record<string, { readonly kind: Kind; readonly si: number }>>;
   /** The table whose rows are gone through. */
   readonly table: string;
   /** Where the rows are gone through one by one: this very row of this very table. */
@@ -71,6 +73,8 @@ export function resolve(results: Results, fullName: string): Named | Problem {
   const dot = fullName.indexOf(".");
   const name = dot < 0 ? fullName : fullName.slice(0, dot);
   const part = dot < 0 ? undefined : fullName.slice(dot + 1);
+  const cell = name === "row" && part !== undefined ? results.row?.numbers?.[part] : undefined;
+  if (cell) return number(cell.kind, cell.si, fullName);
   const found = results.get(name);
   if (found === undefined) return unknownName(name, [...results.keys()]);
   if (isProblem(found)) return upstream(name, found);
@@ -91,23 +95,33 @@ export function resolve(results: Results, fullName: string): Named | Problem {
 
 function fromSolution({ solution }: SolutionValue, name: string, part: string | undefined): Named | Problem {
   const outputs = Object.keys(solution.outputs);
-  const [wanted = "", ofList] = (part ?? (outputs.length === 1 ? outputs[0] : undefined) ?? "").split(".");
-  if (wanted === "") return severalOutputs(name, outputs);
+  const wanted = part ?? (outputs.length === 1 ? outputs[0] : undefined);
+  if (wanted === undefined) return severalOutputs(name, outputs);
   const output = solution.outputs[wanted];
   if (!output) return noPart(`${name}.${wanted}`, name, outputs);
-  return fromOutput(`${name}.${wanted}`, output, symbolOfOutput(solution.method, wanted), ofList);
+  return fromOutput(`${name}.${wanted}`, output, symbolOfOutput(solution.method, wanted));
 }
 
-function fromOutput(
-  name: string,
-  output: OutputValue,
-  symbol: string,
-  ofList: string | undefined,
-): Named | Problem {
+function fromOutput(name: string, output: OutputValue, symbol: string): Named | Problem {
   if (output.kind === "yes/no") return truth(output.yes);
   if (output.kind === "text") return notANumber(name, "a text");
   if (output.kind !== "list") return number(output.kind, output.si, symbol);
-  return notANumber(name, ofList === undefined ? "a list" : "a column of a list");
+  return listColumn(name, output.rows) ?? notANumber(name, "a list of several columns");
+}
+
+/** A list with one column of numbers is that column. */
+function listColumn(
+  name: string,
+  rows: readonly Readonly<Record<string, ScalarOutput>>[],
+): Named | undefined {
+  const cells = rows.map((row) => Object.values(row).filter((cell) => "si" in cell));
+  const [first] = cells[0] ?? [];
+  if (!first || cells.some((numeric) => numeric.length !== 1)) return undefined;
+  return numbers(
+    first.kind,
+    cells.flat().map((cell) => cell.si),
+    name,
+  );
 }
 
 /** The symbol that the method's declaration gives an output. */

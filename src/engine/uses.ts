@@ -24,6 +24,10 @@ function textsOf(text: InputText): readonly string[] {
   return Object.values(text);
 }
 
+/** One of the choices of a text input is no name, even where an item is called the same. */
+const textNames = (choices: readonly string[] | undefined, text: string): readonly string[] =>
+  choices?.some((choice) => choice.toLowerCase() === text.toLowerCase()) ? [] : baseName(text);
+
 function usesOfItem(item: Item): readonly string[] {
   switch (item.kind) {
     case "working": {
@@ -31,7 +35,9 @@ function usesOfItem(item: Item): readonly string[] {
       const fields = methods.get(item.by)?.inputs ?? {};
       const inputs = Object.entries(item.of).flatMap(([name, text]): readonly string[] =>
         textsOf(text).flatMap((t) =>
-          fields[name]?.kind === "text" ? baseName(t) : [...namesIn(t), ...baseName(t)],
+          fields[name]?.kind === "text"
+            ? textNames(fields[name].choices, t)
+            : [...namesIn(t), ...baseName(t)],
         ),
       );
       return [...baseName(item.each ?? ""), ...inputs];

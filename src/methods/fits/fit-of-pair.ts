@@ -132,6 +132,8 @@ export const fitOfPair = method({
     { that: 'holeUncertainty >= "0 um"', else: "an uncertainty is a width" },
     { that: 'shankUncertainty >= "0 um"', else: "an uncertainty is a width" },
     { that: 'holeSmallest > "0 mm"', else: "a diameter is above 0" },
+    { that: 'shankMean > "0 mm"', else: "a diameter is above 0" },
+    { that: 'holeLargestDepthMean > "0 mm"', else: "a diameter is above 0" },
     { that: 'shankLargest > "0 mm"', else: "a diameter is above 0" },
     {
       that: "holeSmallest <= holeLargestDepthMean",

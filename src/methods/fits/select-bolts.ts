@@ -217,6 +217,8 @@ export const selectBolts = method({
   limits: [
     { that: 'holeUncertainty >= "0 um"', else: "an uncertainty is a width" },
     { that: 'shankUncertainty >= "0 um"', else: "an uncertainty is a width" },
+    { that: "smallest(holes.largestDepthMean) > 0", else: "a diameter is above 0" },
+    { that: "smallest(bolts.mean) > 0", else: "a diameter is above 0" },
     { that: "tightestAllowed <= loosestAllowed", else: "no clearance lies between the limits" },
     {
       that: 'smallest(holes.smallest) > "0 mm"',

@@ -32,6 +32,7 @@ export const sizeAtReference = method({
     correction: { kind: "length", symbol: "ΔD", says: "what is added to the reading" },
   },
   limits: [
+    { that: "reading > 0", else: "no size was read" },
     { that: "nominal > 0", else: "no size is described" },
     {
       that: 'partExpansion < "1e-4 1/K"',

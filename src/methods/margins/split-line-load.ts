@@ -40,6 +40,8 @@ export const splitLineLoad = method({
   },
   limits: [
     { that: "pressure >= 0", else: "give the pressure above the outside" },
+    { that: "smallest(zones.zonePressure) >= 0", else: "give the pressure above the outside" },
+    { that: "smallest(zones.bolts) > 0", else: "a zone has bolts" },
     { that: "halfWidth > 0", else: "no strip is described" },
     { that: "pitch > 0", else: "no strip is described" },
   ],

@@ -155,6 +155,7 @@ export const passTorques = method({
     largestSet: { kind: "torque", symbol: "T_s,max", says: "largest setting: choose the wrench by it" },
   },
   limits: [
+    { that: "smallest(adapters.length) >= 0", else: "give the length as it is and turn the angle instead" },
     { that: 'finalTorque > "0 N.m"', else: "nothing is tightened" },
     { that: "smallest(fractions.fraction) > 0", else: "a pass at nothing is no pass" },
     {

@@ -27,6 +27,7 @@ export const assemblyStress = method({
   },
   limits: [
     { that: "preload >= 0", else: "a bolt is not pushed" },
+    { that: "threadTorque >= 0", else: "give the torque without direction" },
     { that: "stressArea > 0", else: "no stress is defined" },
     { that: "stressDiameter > 0", else: "no stress is defined" },
     { that: "yieldStress > 0", else: "no share of yield is defined" },

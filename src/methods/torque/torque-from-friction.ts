@@ -36,6 +36,7 @@ export const torqueFromFriction = method({
   limits: [
     ...frictionLimits,
     { that: "preload > 0", else: "no torque is defined" },
+    { that: "diameter > 0", else: "no nut factor is defined" },
     { that: "leadTangent * threadGrip < 1", else: "the thread cannot be turned at all" },
   ],
   sources: { "*": powerScrew, pitchTorque: torqueParts, nutFactor: torqueParts },

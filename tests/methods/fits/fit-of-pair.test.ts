@@ -17,6 +17,8 @@ describe("limits", () => {
     'shankUncertainty >= "0 um"': { shankUncertainty: "-2 um" },
     'holeSmallest > "0 mm"': { holeSmallest: "0 mm" },
     'shankLargest > "0 mm"': { shankLargest: "-25 mm" },
+    'shankMean > "0 mm"': { shankMean: "-25 mm" },
+    'holeLargestDepthMean > "0 mm"': { holeLargestDepthMean: "-25 mm" },
     "holeSmallest <= holeLargestDepthMean": { holeSmallest: "25.02 mm" },
     "shankMean <= shankLargest": { shankMean: "25.0081 mm" },
     "tightestAllowed <= loosestAllowed": { loosestAllowed: "-11 um" },

@@ -15,6 +15,13 @@ describe("limits", () => {
     'holeUncertainty >= "0 um"': { holeUncertainty: "-3 um" },
     'shankUncertainty >= "0 um"': { shankUncertainty: "-2 um" },
     "tightestAllowed <= loosestAllowed": { loosestAllowed: "-11 um" },
+    "smallest(holes.largestDepthMean) > 0": {
+      holes: [{ tag: "1", smallest: "25 mm", largestDepthMean: "-25 mm" }],
+    },
+    "smallest(bolts.mean) > 0": {
+      bolts: [{ tag: "1", largest: "25 mm", mean: "-25 mm" }],
+      holes: [{ tag: "1", smallest: "25 mm", largestDepthMean: "25 mm" }],
+    },
     'smallest(holes.smallest) > "0 mm"': {
       holes: [{ tag: "1", smallest: "0 mm", largestDepthMean: "25 mm" }],
     },

@@ -43,6 +43,8 @@ describe("limits", () => {
   testLimits(splitLineLoad, good, {
     "pressure >= 0": { pressure: "-1 MPa" },
     "halfWidth > 0": { halfWidth: "0 mm" },
+    "smallest(zones.zonePressure) >= 0": { zones: [{ zonePressure: "-1 MPa", bolts: "3" }] },
+    "smallest(zones.bolts) > 0": { zones: [{ zonePressure: "1 MPa", bolts: "-7" }] },
     "pitch > 0": { pitch: "0 mm" },
   });
 });

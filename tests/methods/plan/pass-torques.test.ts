@@ -13,6 +13,7 @@ const good = goodFor(id);
 describe("limits", () => {
   testLimits(passTorques, good, {
     'finalTorque > "0 N.m"': { finalTorque: "0 N.m" },
+    "smallest(adapters.length) >= 0": { adapters: [{ position: "9", length: "-60 mm" }] },
     "smallest(fractions.fraction) > 0": { fractions: ["0 %", "100 %"] },
     "largest(fractions.fraction) <= 1": { fractions: ["30", "60", "100"] },
     "largest(fractions.fraction) >= 1": { fractions: ["30 %", "60 %"] },

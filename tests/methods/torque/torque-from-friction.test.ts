@@ -152,6 +152,7 @@ describe("limits", () => {
     'threadHalfAngle >= "0 deg"': { threadHalfAngle: "-120 deg" },
     'threadHalfAngle < "90 deg"': { threadHalfAngle: "90 deg" },
     "preload > 0": { preload: "0 kN" },
+    "diameter > 0": { diameter: "-24 mm" },
     "leadTangent * threadGrip < 1": { threadFriction: "0.95", pitch: "50 mm", pitchDiameter: "5 mm" },
   });
 });
