@@ -1,5 +1,5 @@
 // The exact solver against an independent one, on costs too large for brute force.
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { munkres } from "munkres";
 import { expect, test } from "vitest";
 import { assign, proofOf } from "../../../src/methods/fits/assignment.ts";
