@@ -16,7 +16,7 @@ export function drawAssignment({ pairs, leftOver }: Assigned, width: number, sma
   const narrow = width < 520;
   const told = narrow ? 92 : 230;
   const used = Math.min(width, 760);
-  const [holeX, boltX] = [told, used - (narrow ? 62 : 110)];
+  const [holeX, boltX] = [told, used - box.width - (narrow ? 38 : 80)];
   const yAt = (i: number) => top + (i + 0.5) * row;
   const boltY = (tag: string | undefined) => yAt(places.get(tag ?? "") ?? 0);
   const root = picture(width, top + rows * row + 10);

@@ -17,42 +17,53 @@ interface Plot {
 }
 
 export function drawDowelLimit(limit: DowelLimit, width: number, gap: Small, tilt: Small): SVGSVGElement {
-  const { engagedLength, curve, steps } = limit;
+  const { engagedLength, steps } = limit;
   const plot = plotOf(limit, width);
-  const { x, y, left, top, foot, narrow } = plot;
-  const highest = curve.filter(({ allowed }) => y(allowed) >= top);
-  const shape = d3line<{ gap: number; allowed: number }>(
-    (at) => x(at.gap),
-    (at) => Math.max(top, y(at.allowed)),
-  );
+  const { x, left, right, top, foot, narrow } = plot;
+  const outline = d3line()(withinPlot(limit, plot)) ?? "";
   const id = freshId("jam");
   const clear = x(engagedLength);
-  const outline = shape(curve.filter(({ allowed }) => y(allowed) >= top - 40)) ?? "";
-  const last = highest.at(-1);
   const root = picture(width, foot + 46);
+  const clearWords = narrow ? ([right, "end"] as const) : ([clear + 8, "start"] as const);
   root.append(
     hatch(id, 7),
     svg("path", { class: "jam-region", d: `${outline} L${left} ${top}z`, fill: `url(#${id})` }),
     ...axesOf(plot, gap, tilt, engagedLength),
     path("strong", outline),
     line("thin dashed", clear, top, clear, foot),
-    text("dowels clear:", clear + 6, top + 12, "start", "region-text"),
-    text("any tilt", clear + 6, top + 28, "start", "region-text"),
+    text("dowels clear:", clearWords[0], top + 70, clearWords[1], "region-text"),
+    text("any tilt", clearWords[0], top + 86, clearWords[1], "region-text"),
     text(narrow ? "jams" : "the dowels jam", left + 10, top + 16, "start", "region-text"),
+    ...limitWords(limit, plot, tilt),
   );
-  const first = curve[0];
-  if (first)
-    root.append(
-      text(`limit ${tilt.number(first.allowed)}`, left + 8, y(first.allowed) + 17, "start", "strong-text"),
-    );
-  const middle = curve[Math.round(curve.length * (2 / 3))];
-  if (last && middle && y(middle.allowed) > top)
-    root.append(
-      text(tilt.number(middle.allowed), x(middle.gap) + 8, y(middle.allowed) + 16, "start", "strong-text"),
-      dot(x(middle.gap), y(middle.allowed), "point open"),
-    );
   for (const at of steps) root.append(...stepMark(at, steps, plot, tilt));
   return root;
+}
+
+/** The curve as far as it stays in the plot, ended where it leaves it. */
+function withinPlot({ curve }: Pick<DowelLimit, "curve">, { x, y, top }: Plot): [number, number][] {
+  const points = curve.map(({ gap, allowed }): [number, number] => [x(gap), y(allowed)]);
+  const out = points.findIndex(([, at]) => at < top);
+  const [inside, outside] = [points[out - 1], points[out]];
+  if (!inside || !outside) return points;
+  const share = (inside[1] - top) / (inside[1] - outside[1]);
+  return [...points.slice(0, out), [inside[0] + share * (outside[0] - inside[0]), top]];
+}
+
+/** The limit in numbers where the dowels start and where two thirds of them are out. */
+function limitWords({ curve }: DowelLimit, { x, y, top }: Plot, tilt: Small): readonly SVGElement[] {
+  const [first, later] = [curve[0], curve[Math.round((curve.length * 2) / 3)]];
+  return [
+    ...(first
+      ? [text(`limit ${tilt.number(first.allowed)}`, x(0) + 8, y(first.allowed) + 17, "start", "strong-text")]
+      : []),
+    ...(later && y(later.allowed) > top
+      ? [
+          text(tilt.number(later.allowed), x(later.gap) + 9, y(later.allowed) + 15, "start", "strong-text"),
+          dot(x(later.gap), y(later.allowed), "point open"),
+        ]
+      : []),
+  ];
 }
 
 function plotOf({ engagedLength, curve, steps }: DowelLimit, width: number): Plot {
@@ -68,12 +79,10 @@ function plotOf({ engagedLength, curve, steps }: DowelLimit, width: number): Plo
 
 function axesOf(plot: Plot, gap: Small, tilt: Small, engagedLength: number): readonly SVGElement[] {
   const { x, y, left, right, top, foot } = plot;
-  const unit = engagedLength / 30; // ticks at the start, a sixth, a third, two thirds and the end of engagement
-  const ticks = [0, 1, 5, 10, 20, 30].map((n) => n * unit);
   return [
     line("axis", left, foot, right, foot),
     line("axis", left, foot, left, top),
-    ...ticks.flatMap((at) => [
+    ...gapTicks(plot, gap, engagedLength).flatMap((at) => [
       line("tick", x(at), foot, x(at), foot + 5),
       text(gap.set(at), x(at), foot + 18, "middle", "quiet-text"),
     ]),
@@ -84,6 +93,17 @@ function axesOf(plot: Plot, gap: Small, tilt: Small, engagedLength: number): rea
     ]),
     text(`tilt, ${tilt.label}`, 2, 12, "start", "quiet-text"),
   ];
+}
+
+/** 1, 2 and 5 times powers of ten in the unit of the gap, where they stand clear of each other, and the end. */
+function gapTicks({ x, right }: Plot, gap: Small, engagedLength: number): readonly number[] {
+  const found = [0, engagedLength];
+  const round = [-2, -1, 0, 1, 2, 3].flatMap((power) =>
+    [1, 2, 5].map((step) => step * 10 ** power * gap.one),
+  );
+  for (const at of round.toReversed())
+    if (x(at) <= right && found.every((other) => Math.abs(x(other) - x(at)) > 34)) found.push(at);
+  return found;
 }
 
 function tiltTicks(y: (tilt: number) => number, top: number): readonly number[] {

@@ -12,12 +12,16 @@ import { breadthOf, broken } from "./words.ts";
 
 const judgedRing = 13;
 const plainRing = 10;
+const edge = judgedRing + 14;
 const line = 15;
-const standing = { width: 63, gauge: 80 };
+const stripRow = 20;
+const standingWidth = 63;
 const lying = { width: 94, gauge: 13 };
 
 interface Sheet {
   readonly gauge: Gauge;
+  /** Height of a standing gauge, px. */
+  readonly standing: number;
   readonly shapeOf: (hole: HoleMark) => Exaggerated;
   readonly holeAt: (place: Place) => HoleMark;
 }
@@ -31,6 +35,7 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
     return hole;
   };
   const sheet: Sheet = {
+    standing: width < 700 ? 58 : 80,
     gauge,
     holeAt,
     shapeOf: (hole) => exaggerated(hole.form, map.exaggeration, judgedRing),
@@ -40,31 +45,32 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
     map.holes.map(({ place }) => place),
     {
       width: width - 4,
-      tallest: Math.max(430, Math.min(680, width * 1.75)),
+      tallest: width < 520 ? Math.min(680, width * 2) : 640,
       words: "inward",
+      edge,
       yUp,
       needs: (place) => needsOf(holeAt(place), sheet),
     },
   );
   const notes = notesOf(map, plan, small).flatMap((note) => broken(note, width - 62));
-  const strip = plan.labelled ? [] : map.holes.filter(({ state }) => state);
+  const strip = plan.labelled ? 0 : map.holes.filter(({ state }) => state).length;
   const foot = top + plan.height + 14;
   const noteRoom = Math.max(48, notes.length * line + 8);
-  const root = picture(width, Math.ceil(foot + noteRoom + strip.length * 20));
+  const root = picture(width, Math.ceil(foot + noteRoom + strip * stripRow));
   root.classList.add("plan");
-  const drawing = svg("g", { transform: `translate(2 ${top})` }, ...flange(plan, judgedRing * 2 + 14));
+  const drawing = svg("g", { transform: `translate(2 ${top})` }, ...flange(plan, 2 * edge - 2));
   for (const spot of plan.spots) drawing.append(...hole(spot, plan, sheet));
-  if (plan.labelled) for (const spot of plan.spots) drawing.append(...label(spot, holeAt(spot.place), gauge));
+  if (plan.labelled) for (const spot of plan.spots) drawing.append(...label(spot, holeAt(spot.place), sheet));
   root.append(
     drawing,
     axes(plan, 6, foot + 40),
     ...notes.map((note, i) => text(note, 56, foot + 12 + i * line, "start", "quiet-text")),
-    ...strip.flatMap((each, i) => stripRow(each, gauge, width, foot + noteRoom + i * 20)),
+    ...(strip > 0 ? stripRows(map, gauge, width, foot + noteRoom) : []),
   );
   return root;
 }
 
-function needsOf(hole: HoleMark, { shapeOf }: Sheet): Needs {
+function needsOf(hole: HoleMark, { shapeOf, standing }: Sheet): Needs {
   if (!hole.state) return { ring: plainRing };
   const shape = shapeOf(hole);
   const badge = shape.profile.length > 0 ? { width: 40, height: 26 } : { width: 15, height: 15 };
@@ -73,8 +79,8 @@ function needsOf(hole: HoleMark, { shapeOf }: Sheet): Needs {
     ring: Math.min(reach, judgedRing + 6),
     badge,
     tall: {
-      width: standing.width,
-      height: wordLines(hole, standing.width).length * line + standing.gauge,
+      width: standingWidth,
+      height: wordLines(hole, standingWidth).length * line + standing,
     },
     flat: {
       width: lying.width,
@@ -86,7 +92,7 @@ function needsOf(hole: HoleMark, { shapeOf }: Sheet): Needs {
 /** "fails: oval" on one line where it fits. */
 function wordLines({ state, because }: HoleMark, breadth: number): readonly string[] {
   const shown = because.length > 2 ? [...because.slice(0, 2), `${because.length - 2} more`] : because;
-  return broken(because.length > 0 ? `${state}: ${shown.join(", ")}` : (state ?? ""), breadth);
+  return broken(because.length > 0 ? `${state}, ${shown.join(", ")}` : (state ?? ""), breadth);
 }
 
 function hole(spot: Spot, plan: Plan, sheet: Sheet): readonly SVGElement[] {
@@ -118,19 +124,24 @@ function badge(spot: Spot, state: NonNullable<HoleMark["state"]>, shape: Exagger
   ];
 }
 
-function label(spot: Spot, found: HoleMark, gauge: Gauge): readonly SVGElement[] {
+function label(spot: Spot, found: HoleMark, { gauge, standing }: Sheet): readonly SVGElement[] {
   const box = spot.label;
   const { state } = found;
   if (!box || !state) return [];
   const words = wordLines(found, box.width);
   const anchor: Anchor = spot.tall ? "middle" : spot.side === "left" ? "end" : "start";
   const at = spot.tall ? spot.x : spot.side === "left" ? box.x + box.width : box.x;
+  const wordsUnder = spot.tall && spot.side === "up"; // words next to the ring, on either side of it
+  const first = wordsUnder ? box.y + standing : box.y;
   const lines = words.map((each, i) =>
-    text(each, at, box.y + 11 + i * line, anchor, `state-text ${kindOf(state)}`),
+    text(each, at, first + 11 + i * line, anchor, `state-text ${kindOf(state)}`),
   );
   const under = box.y + words.length * line;
   if (spot.tall)
-    return [...lines, ...standingGauge(found, gauge, { ...box, y: under, height: standing.gauge })];
+    return [
+      ...lines,
+      ...standingGauge(found, gauge, { ...box, y: wordsUnder ? box.y : under, height: standing }),
+    ];
   return [
     ...lines,
     ...lyingGauge(found, gauge, { ...box, y: under + 3, height: lying.gauge }),
@@ -139,19 +150,24 @@ function label(spot: Spot, found: HoleMark, gauge: Gauge): readonly SVGElement[]
 }
 
 /** Where the plan is too close for words: the same, one row for each hole. */
-function stripRow(found: HoleMark, gauge: Gauge, width: number, y: number): readonly SVGElement[] {
-  if (!found.state) return [];
-  const words = found.because.length > 0 ? `${found.state}: ${found.because.join(", ")}` : found.state;
-  const reach = reachWords(found, gauge);
-  const bar = 96;
-  const right = width - breadthOf("−12.3 to −12.3") - 6;
-  return [
-    text(found.place.position, 24, y + 14, "end", "strong-text"),
-    markAt(found.state, 36, y + 9.5),
-    text(words, 48, y + 14, "start", `state-text ${kindOf(found.state)}`),
-    ...lyingGauge(found, gauge, { x: right - bar - 6, y: y + 4, width: bar, height: 13 }),
-    text(reach, width - 2, y + 14, "end"),
-  ];
+function stripRows(map: FitMap, gauge: Gauge, width: number, top: number): readonly SVGElement[] {
+  const judged = map.holes.filter(({ state }) => state);
+  const wordsOf = ({ state, because }: HoleMark) => [state, ...because.slice(0, 2)].join(", ");
+  const left = 50 + Math.max(...judged.map((each) => breadthOf(wordsOf(each))));
+  const right = width - Math.max(...judged.map((each) => breadthOf(reachWords(each, gauge)))) - 6;
+  return judged.flatMap((found, i) => {
+    const y = top + i * stripRow;
+    const state = found.state ?? "no answer";
+    return [
+      text(found.place.position, 24, y + 14, "end", "strong-text"),
+      markAt(state, 36, y + 9.5),
+      text(wordsOf(found), 48, y + 14, "start", `state-text ${kindOf(state)}`),
+      ...(right - left < 30
+        ? []
+        : lyingGauge(found, gauge, { x: left, y: y + 4, width: right - left, height: lying.gauge })),
+      text(reachWords(found, gauge), width - 2, y + 14, "end"),
+    ];
+  });
 }
 
 function notesOf(map: FitMap, { labelled }: Plan, small: Small): readonly string[] {

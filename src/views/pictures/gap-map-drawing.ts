@@ -23,16 +23,20 @@ export function drawGapMap(gaps: Gaps, width: number, shown: Shown): SVGSVGEleme
   const byName = new Map(now.stations.map((station) => [station.station, station]));
   const beside = width >= 600;
   const planWidth = beside ? Math.round(width * 0.56) : width;
-  const names = Math.max(...now.stations.map(({ station }) => breadthOf(spaced(station))));
-  const block = { width: Math.max(names, 74), height: 2 * row };
+  const nameOf = (station: string) =>
+    station === low?.station ? `${spaced(station)}, lowest` : spaced(station);
   const plan = layPlan(
     now.stations.map(({ station, x, y }) => ({ position: station, x, y, kind: undefined })),
     {
       width: planWidth - 4,
       tallest: beside ? 300 : 420,
       words: "outward",
+      edge: 12,
       yUp: shown.yUp,
-      needs: () => ({ ring: 7, tall: block, flat: block }),
+      needs: ({ position }) => {
+        const room = { width: breadthOf(nameOf(position)), height: 2 * row };
+        return { ring: 7, tall: room, flat: { ...room, width: Math.max(74, room.width) } };
+      },
     },
   );
   const top = 26;
@@ -46,7 +50,16 @@ export function drawGapMap(gaps: Gaps, width: number, shown: Shown): SVGSVGEleme
   const drawing = svg("g", { transform: `translate(2 ${top})` }, ...flange(plan, 22));
   for (const spot of plan.spots) {
     const station = stationAt(spot);
-    if (station) drawing.append(...stationMarks(spot, station, station === low, shown, plan.labelled));
+    if (station)
+      drawing.append(
+        ...stationMarks(
+          spot,
+          station,
+          station === low,
+          shown,
+          plan.labelled ? nameOf(station.station) : undefined,
+        ),
+      );
   }
   root.append(
     text(`step ${now.step}: gaps from above, ${shown.gap.label}`, 2, 13, "start", "strong-text"),
@@ -61,10 +74,10 @@ export function drawGapMap(gaps: Gaps, width: number, shown: Shown): SVGSVGEleme
 
 function stationMarks(
   spot: Spot,
-  { station, gap }: Station,
+  { gap }: Station,
   isLow: boolean,
   shown: Shown,
-  labelled: boolean,
+  name: string | undefined,
 ): readonly SVGElement[] {
   const { side, label, x, y } = spot;
   const anchor: Anchor = side === "left" ? "end" : side === "right" ? "start" : "middle";
@@ -76,10 +89,10 @@ function stationMarks(
       : isLow
         ? svg("path", { class: "low-mark", d: `M${x - 8} ${y - 6} h16 l-8 13z` })
         : svg("circle", { class: "point", cx: x, cy: y, r: 5 });
-  if (!label || !labelled) return [mark, text(words, x, y - 10, "middle", "gap-text")];
+  if (!label || name === undefined) return [mark, text(words, x, y - 10, "middle", "gap-text")];
   return [
     mark,
     text(words, at, label.y + 14, anchor, gap === undefined ? "limit-text" : "gap-text"),
-    text(isLow ? `${spaced(station)}, lowest` : spaced(station), at, label.y + 30, anchor, "quiet-text"),
+    text(name, at, label.y + 30, anchor, "quiet-text"),
   ];
 }

@@ -30,7 +30,7 @@ export function drawBore(bore: Bore, width: number, words: Words): SVGSVGElement
   const { directions, depths } = bore;
   const told = width >= 560 ? 190 : 0;
   const gap = 14;
-  const section = Math.min(230, (width - told - gap * (directions.length - 1)) / directions.length);
+  const section = Math.min(280, (width - told - gap * (directions.length - 1)) / directions.length);
   const half = section / 2 - shift - 10;
   const trueScale = (2 * half) / bore.nominal;
   const factor = bore.exaggeration ?? usualFactor(bore, trueScale);
@@ -57,13 +57,13 @@ export function drawBore(bore: Bore, width: number, words: Words): SVGSVGElement
   const end = directions.length * (section + gap);
   if (told > 0)
     root.append(
-      text("mean and oval", end + 12, 16, "start", "strong-text"),
-      ...depths.flatMap((depth, i) => toldAt(depth, end + 12, head + (i + 0.5) * each, words)),
+      text("mean and oval", end + 24, 16, "start", "strong-text"),
+      ...depths.flatMap((depth, i) => toldAt(depth, end + 24, head + (i + 0.5) * each, words)),
     );
   root.append(
-    ...splitLine(bore, Math.min(width, end - gap)),
-    text(`off ${words.nominal} drawn ×${factor};`, 2, foot + 20, "start", "quiet-text"),
-    text("depths evenly spaced, top at the top", 2, foot + 36, "start", "quiet-text"),
+    ...splitLine(bore, Math.min(width, end - gap), told > 0),
+    text(`Deviation from ${words.nominal} drawn ×${factor};`, 2, foot + 20, "start", "quiet-text"),
+    text("depths evenly spaced, the top one on top.", 2, foot + 36, "start", "quiet-text"),
   );
   return root;
 }
@@ -86,35 +86,51 @@ const wallAt = (frame: Frame, off: number): number => {
   return frame.half + moved;
 };
 
+/** Walls where the bore is read; where it is not, the nominal lines stand alone. */
 function sectionMarks({ depths, nominal }: Bore, direction: number, frame: Frame): readonly SVGElement[] {
   const { left, width, half, top } = frame;
   const middle = left + width / 2;
   const foot = top + depths.length * each;
-  const points = depths.flatMap((depth, i) => {
-    const value = depth.readings[direction]?.value;
-    return value === undefined ? [] : [{ y: top + (i + 0.5) * each, off: value - nominal }];
+  const offs = depths.map(({ readings }) => {
+    const value = readings[direction]?.value;
+    return value === undefined ? undefined : value - nominal;
   });
-  const [first, last] = [points[0], points.at(-1)];
-  const all =
-    first && last
-      ? [{ ...first, y: top }, ...points, { ...last, y: foot }]
-      : [
-          { y: top, off: 0 },
-          { y: foot, off: 0 },
-        ];
-  const walls = [-1, 1].map((side) => {
-    const outer = middle + side * (width / 2);
-    const inner = all.map(({ y, off }) => `L${middle + side * wallAt(frame, off)} ${y}`).join(" ");
-    return svg("path", {
-      class: "wall",
-      d: `M${outer} ${top} ${inner} L${outer} ${foot}`,
-      fill: `url(#${frame.hatch})`,
-    });
+  return [
+    ...runs(offs).flatMap((run) => [-1, 1].map((side) => wall(run, side, middle, frame))),
+    ...[-1, 1].map((side) => line("nominal", middle + side * half, top - 6, middle + side * half, foot + 6)),
+    line("centre", middle, top - 10, middle, top + 8),
+    line("centre", middle, foot - 8, middle, foot + 8),
+  ];
+}
+
+interface Run {
+  readonly from: number;
+  readonly offs: readonly number[];
+}
+
+/** Depths read one after the other. */
+function runs(offs: readonly (number | undefined)[]): readonly Run[] {
+  const found: { from: number; offs: number[] }[] = [];
+  for (const [i, off] of offs.entries()) {
+    const last = found.at(-1);
+    if (off === undefined) continue;
+    if (last && last.from + last.offs.length === i) last.offs.push(off);
+    else found.push({ from: i, offs: [off] });
+  }
+  return found;
+}
+
+function wall({ from, offs }: Run, side: number, middle: number, frame: Frame): SVGElement {
+  const begin = frame.top + from * each;
+  const end = begin + offs.length * each;
+  const outer = middle + side * (frame.width / 2);
+  const x = (off: number | undefined) => middle + side * wallAt(frame, off ?? 0);
+  const inner = offs.map((off, i) => `L${x(off)} ${begin + (i + 0.5) * each}`).join(" ");
+  return svg("path", {
+    class: "wall",
+    d: `M${outer} ${begin} L${x(offs[0])} ${begin} ${inner} L${x(offs.at(-1))} ${end} L${outer} ${end}`,
+    fill: `url(#${frame.hatch})`,
   });
-  const nominals = [-1, 1].map((side) =>
-    line("nominal", middle + side * half, top - 6, middle + side * half, foot + 6),
-  );
-  return [...walls, ...nominals, line("centre", middle, top - 8, middle, foot + 6)];
 }
 
 function boxAt(
@@ -158,9 +174,14 @@ function toldAt(depth: DepthRow, x: number, y: number, { number, small }: Words)
   return [text(number(depth.mean), x, y), text(oval, x, y + 16, "start", "quiet-text")];
 }
 
-function splitLine({ depths, splitAfter }: Bore, right: number): readonly SVGElement[] {
+function splitLine({ depths, splitAfter }: Bore, right: number, beside: boolean): readonly SVGElement[] {
   const at = depths.findIndex(({ depth }) => depth === splitAfter);
   if (at < 0) return [];
   const y = head + (at + 1) * each;
-  return [line("split", 0, y, right, y), text("split line", right, y - 5, "end", "region-text")];
+  return [
+    line("split", 0, y, right, y),
+    beside
+      ? text("split line", right + 8, y + 4.5, "start", "region-text")
+      : text("split", right, y - 5, "end", "region-text"),
+  ];
 }

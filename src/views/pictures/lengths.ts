@@ -3,11 +3,14 @@ import type { UnitChoice } from "../../methods/solution.ts";
 import { isProblem } from "../../problem.ts";
 import { roundDecimal } from "../../units/format.ts";
 import { inUnit } from "../../units/in-unit.ts";
+import { toNumber } from "../../units/rational.ts";
 import { type Unit, unit, unitLabel } from "../../units/unit.ts";
 import { forReading } from "../figure.ts";
 
 export interface Small {
   readonly label: string;
+  /** One of its units in SI. */
+  readonly one: number;
   /** "-12.6" with a true minus, without the unit. */
   readonly number: (si: number) => string;
   readonly text: (si: number) => string;
@@ -15,8 +18,9 @@ export interface Small {
   readonly set: (si: number) => string;
 }
 
-const small = (label: string, number: (si: number) => string): Small => ({
+const small = (label: string, one: number, number: (si: number) => string): Small => ({
   label,
+  one,
   number,
   text: (si) => `${number(si)} ${label}`,
   set: (si) =>
@@ -41,19 +45,19 @@ const fixed = (value: number, decimals: number): string =>
 export function smallLength(unitOf: UnitChoice): Small {
   const inch = isInch(unitOf("length"));
   const shown = known(inch ? "thou" : "um");
-  return small(unitLabel(shown), (si) => fixed(inUnit(si, shown), inch ? 2 : 1));
+  return small(unitLabel(shown), toNumber(shown.factor), (si) => fixed(inUnit(si, shown), inch ? 2 : 1));
 }
 
 /** Gaps to a hundredth of a millimetre, as feelers are read. */
 export function gapLength(unitOf: UnitChoice): Small {
   const inch = isInch(unitOf("length"));
   const shown = known(inch ? "in" : "mm");
-  return small(unitLabel(shown), (si) => fixed(inUnit(si, shown), inch ? 4 : 2));
+  return small(unitLabel(shown), toNumber(shown.factor), (si) => fixed(inUnit(si, shown), inch ? 4 : 2));
 }
 
 /** A slope of 0.001 is 1 mm per m, and 1 thou per inch. */
 export function slope(unitOf: UnitChoice): Small {
-  return small(isInch(unitOf("length")) ? "thou/in" : "mm/m", (si) => fixed(si * 1000, 2));
+  return small(isInch(unitOf("length")) ? "thou/in" : "mm/m", 0.001, (si) => fixed(si * 1000, 2));
 }
 
 /** "+0.53": for values whose way counts. */

@@ -5,6 +5,7 @@ import type { Shown } from "./gap-map-drawing.ts";
 import type { Gaps } from "./gap-steps.ts";
 import { signed } from "./lengths.ts";
 import { freshId, hatch, line, text } from "./marks.ts";
+import { broken } from "./words.ts";
 
 interface View {
   readonly name: "x" | "y";
@@ -45,20 +46,17 @@ export function lidViews(
   const longest = Math.max(...views.map(({ low, high }) => high - low)) || 1;
   const scale = (width - 24) / longest;
   const limit = now.tiltLimit === undefined ? "" : `; dashed: allowed ${shown.tilt.number(now.tiltLimit)}`;
+  const notes = broken(`lengths to scale, height not${limit}`, width);
   return {
-    height: 26 + views.length * viewHeight + 26,
+    height: 22 + views.length * viewHeight + 14 + notes.length * 15,
     marks: [
       hatch(id, 6),
       text(`side views, tilt ×${factor}`, 2, 13, "start", "strong-text"),
       ...views.flatMap((view, i) =>
         oneView(view, 22 + i * viewHeight, scale, { gaps, shown, factor, id, width }),
       ),
-      text(
-        `lengths to scale, height not${limit}`,
-        2,
-        22 + views.length * viewHeight + 14,
-        "start",
-        "quiet-text",
+      ...notes.map((note, i) =>
+        text(note, 2, 22 + views.length * viewHeight + 14 + i * 15, "start", "quiet-text"),
       ),
     ],
   };

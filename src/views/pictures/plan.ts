@@ -51,6 +51,8 @@ export interface PlanRoom {
   readonly tallest: number;
   readonly needs: (place: Place) => Needs;
   readonly words: "inward" | "outward";
+  /** How far the flange is drawn beyond the middle of a position, px. */
+  readonly edge: number;
   readonly yUp: boolean;
 }
 
@@ -100,13 +102,15 @@ interface Seed {
   readonly side: Side;
   readonly tall: boolean;
   readonly ring: number;
+  /** From the middle to the words, px. */
+  readonly off: number;
   readonly label: Size | undefined;
   readonly badge: Size | undefined;
 }
 
 function laid(places: readonly Place[], room: PlanRoom, way: Way): Plan {
   const seeds = seedsOf(places, room, way);
-  const extents = seeds.map(extentOf);
+  const extents = seeds.map((seed) => extentOf(seed, room.edge));
   const across = fitted(seeds.map((s, i) => [s.x, extents[i]?.left ?? 0, extents[i]?.right ?? 0]));
   const down = fitted(seeds.map((s, i) => [s.y, extents[i]?.up ?? 0, extents[i]?.down ?? 0]));
   const scale = Math.max(1, Math.min(across.scale(room.width), down.scale(room.tallest)));
@@ -136,7 +140,8 @@ function seedsOf(places: readonly Place[], room: PlanRoom, way: Way): readonly S
     const side = sideOf(x - cx, y - cy, way);
     const tall = way.mode === "vertical";
     const { ring, tall: standing, flat, badge } = room.needs(place);
-    return { place, x, y, side, tall, ring, label: tall ? standing : flat, badge };
+    const off = (way.inward ? ring : Math.max(ring, room.edge)) + apart;
+    return { place, x, y, side, tall, ring, off, label: tall ? standing : flat, badge };
   });
 }
 
@@ -148,9 +153,8 @@ function sideOf(dx: number, dy: number, { mode, inward }: Way): Side {
 
 const opposite: Readonly<Record<Side, Side>> = { up: "down", down: "up", left: "right", right: "left" };
 
-/** The block on one side of a ring about (0, 0). */
-function boxAt(side: Side, ring: number, { width, height }: Size): Box {
-  const off = ring + apart;
+/** The block on one side of (0, 0). */
+function boxAt(side: Side, off: number, { width, height }: Size): Box {
   if (side === "up") return { x: -width / 2, y: -off - height, width, height };
   if (side === "down") return { x: -width / 2, y: off, width, height };
   if (side === "left") return { x: -off - width, y: -height / 2, width, height };
@@ -160,21 +164,21 @@ function boxAt(side: Side, ring: number, { width, height }: Size): Box {
 const moved = (box: Box, x: number, y: number): Box => ({ ...box, x: box.x + x, y: box.y + y });
 
 function boxesOf(seed: Seed): readonly Box[] {
-  const { ring, side, label, badge } = seed;
+  const { ring, off, side, label, badge } = seed;
   return [
     { x: -ring, y: -ring, width: 2 * ring, height: 2 * ring },
-    ...(label ? [boxAt(side, ring, label)] : []),
-    ...(badge ? [boxAt(opposite[side], ring, badge)] : []),
+    ...(label ? [boxAt(side, off, label)] : []),
+    ...(badge ? [boxAt(opposite[side], ring + apart, badge)] : []),
   ];
 }
 
-const extentOf = (seed: Seed) => {
+const extentOf = (seed: Seed, edge: number) => {
   const boxes = boxesOf(seed);
   return {
-    left: Math.max(...boxes.map((b) => -b.x)),
-    right: Math.max(...boxes.map((b) => b.x + b.width)),
-    up: Math.max(...boxes.map((b) => -b.y)),
-    down: Math.max(...boxes.map((b) => b.y + b.height)),
+    left: Math.max(edge, ...boxes.map((b) => -b.x)),
+    right: Math.max(edge, ...boxes.map((b) => b.x + b.width)),
+    up: Math.max(edge, ...boxes.map((b) => -b.y)),
+    down: Math.max(edge, ...boxes.map((b) => b.y + b.height)),
   };
 };
 
@@ -196,15 +200,15 @@ function fitted(all: readonly (readonly [at: number, before: number, after: numb
 }
 
 function spotOf(seed: Seed, x: number, y: number): Spot {
-  const { place, side, tall, ring, label, badge } = seed;
+  const { place, side, tall, ring, off, label, badge } = seed;
   return {
     place,
     x,
     y,
     side,
     tall,
-    label: label && moved(boxAt(side, ring, label), x, y),
-    badge: badge && moved(boxAt(opposite[side], ring, badge), x, y),
+    label: label && moved(boxAt(side, off, label), x, y),
+    badge: badge && moved(boxAt(opposite[side], ring + apart, badge), x, y),
   };
 }
 

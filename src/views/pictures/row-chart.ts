@@ -50,14 +50,22 @@ function bandMarks(band: Band, x: ScaleLinear<number, number>, foot: number): re
   const [low, high] = [x(band.low), x(band.high)];
   const [left = 0] = x.range();
   const close = high - low < 64;
+  const middle = (low + high) / 2;
   const top = rowsTop - 4;
   return [
     svg("rect", { class: "allowed", x: low, y: top, width: high - low, height: foot - top }),
     line("limit", low, top, low, foot),
     line("limit", high, top, high, foot),
     ...(band.middle === undefined ? [] : [line("thin", x(band.middle), top, x(band.middle), foot)]),
-    text(band.lowWords, Math.max(left, low), 32, close || low - left < 20 ? "start" : "middle", "limit-text"),
-    text(band.highWords, high, 32, "middle", "limit-text"),
+    ...(close
+      ? [
+          text(band.lowWords, middle - 4, 32, "end", "limit-text"),
+          text(band.highWords, middle + 4, 32, "start", "limit-text"),
+        ]
+      : [
+          text(band.lowWords, Math.max(left, low), 32, low - left < 20 ? "start" : "middle", "limit-text"),
+          text(band.highWords, high, 32, "middle", "limit-text"),
+        ]),
   ];
 }
 

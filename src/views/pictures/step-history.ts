@@ -11,10 +11,11 @@ import { dot, line, text } from "./marks.ts";
 
 const tiltHeight = 104;
 const twistHeight = 62;
-const head = 24;
+const head = 36;
+const between = 10;
 
 export const historyHeight = ({ steps }: Gaps): number =>
-  head + tiltHeight + (hasTwist(steps) ? head + twistHeight : 0) + 44;
+  head + tiltHeight + (hasTwist(steps) ? between + head + twistHeight : 0) + 44;
 
 const hasTwist = (steps: readonly Step[]): boolean => steps.some(({ twist }) => twist !== undefined);
 
@@ -48,7 +49,7 @@ export function stepHistory(gaps: Gaps, shown: Shown, width: number): readonly S
     },
     {
       title: `twist by step, ${shown.gap.label}`,
-      top: head + tiltHeight + head + 4,
+      top: head + tiltHeight + between + head,
       height: twistHeight,
       small: shown.gap,
       of: ({ twist }) => twist,
@@ -105,7 +106,7 @@ function oneStrip(
   const y = scaleLinear([0, most], [foot, top]);
   const firstLimit = limits[0];
   return [
-    text(strip.title, 2, top - 11, "start", "strong-text"),
+    text(strip.title, 2, top - 22, "start", "strong-text"),
     line("axis", left, foot, right, foot),
     text("0", left - 8, foot + 4, "end", "quiet-text"),
     ...(firstLimit === undefined || firstLimit > most

@@ -8,21 +8,27 @@ import { breadthOf, broken } from "./words.ts";
 
 const usualRing = 14;
 const litRing = 21;
+const edge = litRing + 4;
 const row = 15;
 
-type Torque = (si: number | undefined) => string;
+export interface TorqueWords {
+  readonly own: (si: number | undefined) => string;
+  /** In the unit of the other scale of the wrench. */
+  readonly other: (si: number | undefined) => string;
+}
 
 export function drawTightening(
   progress: Progress,
   width: number,
-  torque: Torque,
+  torque: TorqueWords,
   yUp: boolean,
 ): SVGSVGElement {
   const head = 66;
   const plan = layPlan(progress.places, {
     width: width - 4,
-    tallest: Math.max(300, Math.min(560, width * 1.5)),
+    tallest: width < 520 ? Math.min(560, width * 1.6) : 380,
     words: "inward",
+    edge,
     yUp,
     needs: (place) => needsOf(place.position, progress),
   });
@@ -32,7 +38,7 @@ export function drawTightening(
   const noteRoom = Math.max(46, notes.length * row + 12);
   const root = picture(width, Math.ceil(foot + noteRoom + strip.height));
   root.classList.add("plan");
-  const drawing = svg("g", { transform: `translate(2 ${head})` }, ...flange(plan, 2 * litRing + 6));
+  const drawing = svg("g", { transform: `translate(2 ${head})` }, ...flange(plan, 2 * edge - 2));
   drawing.append(...wayOn(plan, progress));
   for (const spot of plan.spots) drawing.append(...bolt(spot, progress, plan.labelled));
   root.append(
@@ -113,9 +119,9 @@ function wayOn({ spots }: Plan, { next, after }: Progress): readonly SVGElement[
 function headline(
   { now, next, order, settingAt }: Progress,
   width: number,
-  torque: Torque,
+  torque: TorqueWords,
 ): readonly SVGElement[] {
-  const count = `pass ${now.pass}, ${now.done.size} of ${order.length} done`;
+  const count = `pass ${now.pass}: ${now.done.size} of ${order.length}`;
   if (next === undefined)
     return [
       text(now.done.size >= order.length ? "all done" : "nothing next", 2, 32, "start", "big-text"),
@@ -125,9 +131,9 @@ function headline(
   return [
     text(`position ${next}`, 2, 32, "start", "big-text"),
     text(count, 2, 54, "start", "quiet-text"),
-    text(set === undefined ? "no set torque" : torque(set), width - 2, 32, "end", "big-text"),
+    text(set === undefined ? "no set torque" : torque.own(set), width - 2, 32, "end", "big-text"),
     text(
-      [net === undefined ? "" : `set, for ${torque(net)} net`, adapter ? "with adapter" : ""]
+      [torque.other(set), adapter ? "with adapter" : net === undefined ? "" : `for ${torque.own(net)} net`]
         .filter(Boolean)
         .join(", "),
       width - 2,
@@ -143,7 +149,7 @@ function notesOf({ next, after, settingAt, order }: Progress): string {
   if (next !== undefined) parts.push("Double ring: next.");
   if (after !== undefined) parts.push(`Then ${after}.`);
   if (order.some((position) => settingAt(position).adapter))
-    parts.push("Adapter: the lower number is meant.");
+    parts.push("Adapter: the set torque allows for it.");
   return parts.join(" ");
 }
 
@@ -154,17 +160,17 @@ function stripOf(progress: Progress, width: number) {
   const cell = Math.min(30, (width - left - 4) / order.length);
   const numbered = cell >= 19;
   const each = 24;
-  const height = passes.length * each + (numbered ? 26 : 10);
+  const height = passes.length * each + 20;
   const at = (y: number): SVGElement =>
     svg(
       "g",
       { class: "order-strip" },
       ...passes.flatMap((pass, i) => stripLine(progress, pass, { y: y + i * each, left, cell })),
-      ...(numbered
-        ? order.map((position, i) =>
-            text(position, left + (i + 0.5) * cell, y + passes.length * each + 10, "middle", "quiet-text"),
-          )
-        : []),
+      ...order.flatMap((position, i) =>
+        numbered || position === progress.next
+          ? [text(position, left + (i + 0.5) * cell, y + passes.length * each + 10, "middle", "quiet-text")]
+          : [],
+      ),
     );
   return { height, at };
 }

@@ -1,6 +1,9 @@
 // The flange in the order of tightening: what is done, what comes next and what the wrench is set to.
 import type { UnitChoice } from "../../methods/solution.ts";
 import { isProblem, type Problem } from "../../problem.ts";
+import { roundDecimal, withUnit } from "../../units/format.ts";
+import { inUnit } from "../../units/in-unit.ts";
+import { unit } from "../../units/unit.ts";
 import { setText } from "../figure.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
 import { yUpOf } from "./place.ts";
@@ -17,7 +20,7 @@ export function tighteningMap(inputs: PictureInputs, unitOf: UnitChoice): Drawin
     si === undefined ? "" : setText(si, "torque", unitOf("torque"), 5);
   const { now, order, settingAt } = progress;
   return {
-    draw: (width) => drawTightening(progress, width, torque, yUp),
+    draw: (width) => drawTightening(progress, width, { own: torque, other: otherScale(unitOf) }, yUp),
     sentence: [nextWords(progress, torque), ...gaps(progress)].join(" "),
     table: {
       title: "tightening as a table",
@@ -30,6 +33,14 @@ export function tighteningMap(inputs: PictureInputs, unitOf: UnitChoice): Drawin
       }),
     },
   };
+}
+
+/** A wrench has a second scale: lbf.ft beside N.m, N.m beside anything else. */
+function otherScale(unitOf: UnitChoice): (si: number | undefined) => string {
+  const other = unit(unitOf("torque").text === "N.m" ? "lbf.ft" : "N.m", "torque");
+  if (isProblem(other)) throw new Error("the scales of a wrench are not in the unit list");
+  return (si) =>
+    si === undefined ? "" : withUnit(roundDecimal(inUnit(si, other), { decimals: 0 }), other, true);
 }
 
 export const stateAt = ({ now, next }: Progress, position: string): string => {

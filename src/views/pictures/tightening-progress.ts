@@ -88,7 +88,12 @@ function passesOf(
   return names.map((pass, i) => {
     const here = done[i] ?? new Set<string>();
     const begunLater = done.slice(i + 1).some((later) => later.size > 0);
-    const last = begunLater ? order.length : Math.max(0, order.findLastIndex((position) => here.has(position)));
+    const last = begunLater
+      ? order.length
+      : Math.max(
+          0,
+          order.findLastIndex((position) => here.has(position)),
+        );
     return { pass, done: here, passedOver: order.slice(0, last).filter((position) => !here.has(position)) };
   });
 }

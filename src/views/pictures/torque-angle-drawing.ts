@@ -63,7 +63,7 @@ function seriesOf(story: Story, unitOf: UnitChoice): readonly Series[] {
   };
   const series: Series[] = [
     {
-      title: titled("angle", "angle"),
+      title: `${titled("angle", "angle")}, median ${degrees(middle)}`,
       share: 3,
       of: ({ angle }) => angle,
       number: degrees,
