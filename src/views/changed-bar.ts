@@ -1,9 +1,10 @@
 // Says that the file does not have what the screen has, and how to put that right.
 import { el } from "./dom.ts";
+import type { Keeping } from "./keeper.ts";
 
 export interface ChangedBar {
   readonly element: HTMLElement;
-  readonly update: (changed: boolean, canUndo: boolean, kept: boolean) => void;
+  readonly update: (changed: boolean, canUndo: boolean, keeping: Keeping) => void;
 }
 
 export function changedBar(actions: {
@@ -31,14 +32,23 @@ export function changedBar(actions: {
   }
   return {
     element,
-    update: (changed, canUndo, kept) => {
-      element.hidden = !changed;
+    update: (changed, canUndo, keeping) => {
+      element.hidden = !changed && keeping === "kept";
       undo.disabled = !canUndo;
       sure = false;
       back.textContent = "Back to the file";
-      words.textContent = kept
-        ? "Changed here, not saved to a file"
-        : "Changed here, not saved to a file; this browser cannot keep it, so save before you leave";
+      back.disabled = !changed;
+      words.textContent = wording[keeping](changed);
     },
   };
 }
+
+const wording: Readonly<Record<Keeping, (changed: boolean) => string>> = {
+  kept: () => "Changed here, not saved to a file",
+  "not kept": (changed) =>
+    changed
+      ? "Changed here, not saved to a file; this browser cannot keep it, so save before you leave"
+      : "This browser cannot keep what is entered; save the file before you leave",
+  "another tab": (changed) =>
+    `${changed ? "Changed here; open" : "Open"} in another tab too: what is entered here is not kept. Close one of the two and load again`,
+};

@@ -28,7 +28,7 @@ function digits(text: string): number {
 function trimmed(text: string): string {
   let short = text;
   while (/\.\d*0$/.test(short) && digits(short) > 4) short = short.slice(0, -1);
-  return short;
+  return short.replace(/\.$/, "");
 }
 
 /** Groups of three by thin spaces before the point, once the digits are settled. */

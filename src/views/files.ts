@@ -1,8 +1,8 @@
 // Saving and opening page files by download and file field: the way every browser has.
 import { el } from "./dom.ts";
 
-export function saveFile(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: "application/yaml" }));
+export function saveFile(name: string, text: string, type = "application/yaml"): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
   const link = el("a", { href: url, download: name });
   document.body.append(link);
   link.click();

@@ -1,20 +1,40 @@
-// The browser's store as a crash net: what was typed comes back after a reload. The file stays the truth.
+// The browser's store as a crash net: what was typed or read comes back after a reload. The file stays the truth.
+// Two stores hold the same: one writes at once, so that a reload in the next instant loses nothing; the
+// other (IndexedDB, strict) is on disk when it answers, so that a flat battery loses nothing, and holds large tables.
+import type { Splice } from "./splice.ts";
+
+export interface Change extends Splice {
+  readonly name: string;
+}
+
 export interface Kept {
+  /** Counts the writings, so that the newer of two stores is known. */
+  readonly count: number;
   /** The file it began from. */
   readonly base: string;
-  /** What was typed in place of what the file has, unreadable entries included: name → text. */
+  /** What was typed or read in place of what the file has, unreadable entries included: name → text. */
   readonly typed: Readonly<Record<string, string>>;
   /** The same at the last saving of a file. */
   readonly saved: Readonly<Record<string, string>>;
-  /** Changes that can still be undone, the oldest first. */
-  readonly changes: readonly { readonly name: string; readonly before: string }[];
+  /** The journal: changes that can still be undone, the oldest first. */
+  readonly changes: readonly Change[];
   /** Readings confirmed as meant: name → typed text. */
   readonly confirmed: Readonly<Record<string, string>>;
 }
 
+/** A page as it came from its file. */
+export const asItCame = (base: string): Kept => ({
+  count: 0,
+  base,
+  typed: {},
+  saved: {},
+  changes: [],
+  confirmed: {},
+});
+
 const prefix = "splitline:page:";
 
-export function readKept(id: string): Kept | undefined {
+export function readAtOnce(id: string): Kept | undefined {
   try {
     const text = localStorage.getItem(prefix + id);
     return text === null ? undefined : shaped(JSON.parse(text));
@@ -23,21 +43,24 @@ export function readKept(id: string): Kept | undefined {
   }
 }
 
-function shaped(found: unknown): Kept | undefined {
+/** What was found in a store has our shape, or is left alone. */
+export function shaped(found: unknown): Kept | undefined {
   if (typeof found !== "object" || found === null) return undefined;
-  const { base, typed, saved, changes, confirmed } = found as Partial<Kept>;
+  const { count, base, typed, saved, changes, confirmed } = found as Partial<Kept>;
   if (typeof base !== "string" || typeof typed !== "object") return undefined;
+  const isWhole = Array.isArray(changes) && changes.every((change: Partial<Change>) => "cut" in change);
   return {
+    count: count ?? 0,
     base,
     typed,
     saved: saved ?? {},
-    changes: Array.isArray(changes) ? changes : [],
+    changes: isWhole ? changes : [],
     confirmed: confirmed ?? {},
   };
 }
 
 /** Says whether it could be kept. */
-export function keep(id: string, kept: Kept): boolean {
+export function keepAtOnce(id: string, kept: Kept): boolean {
   try {
     localStorage.setItem(prefix + id, JSON.stringify(kept));
     return true;
@@ -46,7 +69,7 @@ export function keep(id: string, kept: Kept): boolean {
   }
 }
 
-export function forget(id: string): void {
+export function forgetAtOnce(id: string): void {
   try {
     localStorage.removeItem(prefix + id);
   } catch {
@@ -64,12 +87,3 @@ export function keptIds(): readonly string[] {
     return [];
   }
 }
-
-/** A page as it came from its file. */
-export const asItCame = (base: string): Kept => ({
-  base,
-  typed: {},
-  saved: {},
-  changes: [],
-  confirmed: {},
-});

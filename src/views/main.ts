@@ -3,18 +3,20 @@ import "./paper.css";
 import "./controls.css";
 import "./sheet.css";
 import "./pictures.css";
+import "./tables.css";
 import "./print.css";
 import { readPage } from "../document/read.ts";
 import { address, readAddress } from "./address.ts";
 import { changedBar } from "./changed-bar.ts";
 import { el, replace } from "./dom.ts";
 import { fileField, saveFile } from "./files.ts";
-import { asItCame, keep, keptIds, readKept } from "./kept.ts";
-import { lazyWhy } from "./lazy-why.ts";
+import { beginAnew } from "./keeper.ts";
+import { keptIds } from "./kept.ts";
 import { firstNotebook, notebookIds, notebookName, notebookText } from "./notebooks.ts";
 import { openProblems } from "./open-problems.ts";
+import { type Panels, panels } from "./panels.ts";
 import { openedDetailsOnPaper } from "./paper.ts";
-import { lineId } from "./row.ts";
+import { lineId, rowId } from "./row.ts";
 import { openSession, type Session } from "./session.ts";
 import { type Sheet, sheet } from "./sheet.ts";
 import { statusLine } from "./status-line.ts";
@@ -22,7 +24,7 @@ import { topBar } from "./top-bar.ts";
 import { unitPanel } from "./units/unit-panel.ts";
 
 const status = statusLine();
-const why = lazyWhy();
+const behind: Panels = panels();
 const units = unitPanel();
 const holder = el("main", { id: "sheet" });
 const notices = el("div", { class: "notices" });
@@ -62,7 +64,11 @@ function save(): void {
 }
 
 function renewBar(): void {
-  saved.update(session?.isChanged() ?? false, session?.canUndo() ?? false, session?.isKept() ?? true);
+  saved.update(
+    session?.isChanged() ?? false,
+    session?.lastChanged() !== undefined,
+    session?.keeping() ?? "kept",
+  );
 }
 
 let asked = 0;
@@ -71,15 +77,17 @@ async function show(id: string): Promise<void> {
   asked += 1;
   const mine = asked;
   const opened = id.startsWith("file:");
-  const base = opened ? readKept(id)?.base : await notebookText(id);
-  if (base === undefined) return notHere(id);
+  const base = opened ? undefined : await notebookText(id);
+  if (base === undefined && !opened) return notHere(id);
+  if (session?.id === id) leave(); // lets go of what it keeps, so that it can be opened again
   const file = opened ? id.slice("file:".length) : `${id}.yaml`;
-  const next = await openSession(id, file, base);
-  if ("live" in next) await next.live.settle();
+  const next = await openSession(id, file, base, renewBar);
+  if (next && "live" in next) await next.live.settle();
   if (mine !== asked) {
-    if ("live" in next) next.live.dispose(); // another page was asked for meanwhile
+    if (next && "live" in next) next.dispose(); // another page was asked for meanwhile
     return;
   }
+  if (!next) return notHere(id);
   if (!("live" in next)) {
     leave();
     replace(holder, openProblems(file, next));
@@ -87,7 +95,7 @@ async function show(id: string): Promise<void> {
   }
   leave();
   session = next;
-  shown = sheet(next, status, why, renewBar);
+  shown = sheet(next, status, behind, renewBar);
   replace(holder, shown.element);
   document.title = `${next.live.page.title} · Splitline`;
   bar.update(pages(), id);
@@ -125,9 +133,11 @@ function openByHand(name: string, text: string): void {
     return;
   }
   const id = `file:${name}`;
-  keep(id, asItCame(text));
-  if (readAddress(location.hash).page === id) void show(id);
-  else location.hash = address(id);
+  if (session?.id === id) leave();
+  void beginAnew(id, text).then(() => {
+    if (readAddress(location.hash).page === id) void show(id);
+    else location.hash = address(id);
+  });
 }
 
 const pages = () =>
@@ -139,14 +149,18 @@ const pages = () =>
   }));
 
 async function follow(): Promise<void> {
-  const { page, line } = readAddress(location.hash);
+  const { page, line, row: key } = readAddress(location.hash);
   const id = page ?? firstNotebook ?? "";
   if (session?.id !== id) {
     await show(id);
     if (line === undefined) window.scrollTo(0, 0);
   }
   if (line !== undefined) {
-    const row = document.getElementById(lineId(line));
+    const row =
+      (key === undefined ? undefined : document.getElementById(rowId(line, key))) ??
+      document.getElementById(lineId(line));
+    const closed = row?.closest("details:not([open])");
+    if (closed instanceof HTMLDetailsElement) closed.open = true;
     row?.scrollIntoView({ block: "center" });
     row?.focus({ preventScroll: true });
   }

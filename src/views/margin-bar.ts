@@ -8,8 +8,8 @@ const limitAt = 66;
 const lowerAt = 12;
 /** Width that a deviation as large as the limit itself takes. */
 const scale = 60;
-const height = 36;
-const middle = 25;
+/** With the limit written above it, or small and without words. */
+const sizes = { worded: { height: 36, middle: 25 }, small: { height: 18, middle: 9 } } as const;
 
 const percent = (x: number): string => `${Math.round(x * 100) / 100}%`;
 const kept = (x: number): number => Math.min(98.5, Math.max(1.5, x));
@@ -33,8 +33,9 @@ export function placeOnBar(si: number, limits: CheckValue["limits"]): Placed {
 
 const sizeOf = (limit: number, si: number): number => Math.abs(limit) || Math.abs(si) || 1;
 
-export function marginBar(value: CheckValue, limitWords: string, words: string): SVGSVGElement {
+export function marginBar(value: CheckValue, limitWords: string | undefined, words: string): SVGSVGElement {
   const { limits, si, uncertainty } = value;
+  const { height, middle } = limitWords === undefined ? sizes.small : sizes.worded;
   const both = limits.atLeast !== undefined && limits.atMost !== undefined;
   const placed = placeOnBar(si, limits);
   const spread = Math.abs(placeOnBar(si + uncertainty, limits).at - placed.at);
@@ -73,7 +74,8 @@ export function marginBar(value: CheckValue, limitWords: string, words: string):
     ...edges.map((edge) =>
       svg("line", { class: "limit", x1: percent(edge), x2: percent(edge), y1: middle - 8, y2: middle + 8 }),
     ),
-    svg("text", { class: "limit-text", x: percent(limitAt), y: 12, "text-anchor": "middle" }, limitWords),
+    limitWords !== undefined &&
+      svg("text", { class: "limit-text", x: percent(limitAt), y: 12, "text-anchor": "middle" }, limitWords),
     spread > 0.2 &&
       svg("line", {
         class: "doubt",
@@ -82,12 +84,12 @@ export function marginBar(value: CheckValue, limitWords: string, words: string):
         y1: middle,
         y2: middle,
       }),
-    ...valueMark(placed),
+    ...valueMark(placed, middle),
   );
 }
 
 /** A disc where it stands; an arrowhead at the end when it lies off the bar. */
-function valueMark({ at, beyond }: Placed): readonly SVGElement[] {
+function valueMark({ at, beyond }: Placed, middle: number): readonly SVGElement[] {
   if (!beyond) return [svg("circle", { class: "value", cx: percent(at), cy: middle, r: 5.5 })];
   const nested = svg("svg", { x: percent(at), y: middle - 7, width: 14, height: 14, overflow: "visible" });
   nested.append(svg("path", { class: "value", d: at > 50 ? "M-7 0 5 7 -7 14z" : "M7 0 -5 7 7 14z" }));

@@ -17,11 +17,20 @@ export function namesRead(item: Item, known: (name: string) => boolean): readonl
 function textsOf(item: Item): readonly string[] {
   switch (item.kind) {
     case "working":
-      return "formula" in item ? [item.formula] : Object.values(item.of).flatMap(inputTexts);
+      return [
+        ...("formula" in item ? [item.formula] : Object.values(item.of).flatMap(inputTexts)),
+        ...(item.each === undefined ? [] : [item.each]),
+      ];
     case "check":
-      return [item.that, item.atLeast, item.atMost, ...(item.between ?? []), item.uncertainty].filter(
-        (text): text is string => text !== undefined,
-      );
+      return [
+        item.that,
+        item.none,
+        item.each,
+        item.atLeast,
+        item.atMost,
+        ...(item.between ?? []),
+        item.uncertainty,
+      ].filter((text): text is string => text !== undefined);
     case "picture":
       return Object.values(item.of);
     default:

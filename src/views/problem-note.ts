@@ -2,11 +2,12 @@
 import type { Cell } from "../engine/cell.ts";
 import { type Problem, problem, sentence } from "../problem.ts";
 import { el } from "./dom.ts";
+import { onScreen } from "./on-screen.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { capital, labelOf } from "./words.ts";
 
 export const problemSentence = (found: Problem): string =>
-  `${found.where === undefined ? capital(sentence(found)) : sentence(found)}.`; // a place keeps its spelling
+  onScreen(`${found.where === undefined ? capital(sentence(found)) : sentence(found)}.`); // a place keeps its spelling
 
 /** Beside the line it belongs to, the place need not be named again. */
 export function inPlace({ code, what, got, must, why, hint }: Problem): string {
@@ -29,9 +30,34 @@ export function problemNote(
         { class: "suggestions" },
         el("span", { class: "quiet" }, suggestions.length === 1 ? "use " : "use one of "),
         ...suggestions.map((text) =>
-          el("button", { type: "button", class: "suggestion", onclick: () => apply?.(text) }, text),
+          el("button", { type: "button", class: "suggestion", onclick: () => apply?.(text) }, onScreen(text)),
         ),
       ),
+  );
+}
+
+/** A reading that a person should confirm: "A mass unit stands where a force belongs. Is kgf·m meant?" */
+export function confirmNote(
+  found: Problem,
+  id: string | undefined,
+  answers: { readonly yes: () => void; readonly no: () => void },
+): HTMLElement {
+  const words = onScreen(found.why ?? found.hint ?? found.what)
+    .split("; ")
+    .map(capital)
+    .join(". ");
+  const button = (text: string, act: () => void) =>
+    el("button", { type: "button", class: "suggestion", onclick: act }, text);
+  return el(
+    "div",
+    { class: "problem" },
+    el("p", { id }, /[.?]$/.test(words) ? words : `${words}.`),
+    el(
+      "p",
+      { class: "suggestions" },
+      button("Yes, as read", answers.yes),
+      button("No, type again", answers.no),
+    ),
   );
 }
 

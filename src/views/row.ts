@@ -13,6 +13,10 @@ export interface Row {
 
 export const lineId = (name: string): string => `line-${name.replace("#", "")}`;
 
+/** One row of a line that has an answer for each key. */
+export const rowId = (name: string, key: string): string =>
+  `${lineId(name)}-row-${key.replaceAll(/[^\w.-]/g, "_")}`;
+
 /** `wide` rows let the working run through the result field: notes, tables, pictures, cautions. */
 export function row(
   context: SheetContext,

@@ -1,22 +1,25 @@
 // One page being worked on: its live values, what was changed here, and the way back.
-import type { Page } from "../document/item.ts";
+import type { Item, Page } from "../document/item.ts";
 import { fetchPage } from "../engine/fetch-page.ts";
 import type { LivePage } from "../engine/live-page.ts";
 import type { Problem } from "../problem.ts";
-import { asItCame, forget, type Kept, keep, readKept } from "./kept.ts";
+import { type Keeper, type Keeping, keeperOf } from "./keeper.ts";
+import { asItCame, type Change, type Kept } from "./kept.ts";
+import { backwards, spliced, spliceOf } from "./splice.ts";
 
 export interface Session {
   readonly id: string;
   readonly file: string;
   readonly live: LivePage;
-  /** What stands in an entry now. */
+  /** What stands in an entry or in the rows of a reading now. */
   readonly typed: (name: string) => string;
   readonly edit: (name: string, text: string) => void;
   /** Takes back the last change; gives the entry to show again. */
   readonly undo: () => { readonly name: string; readonly text: string } | undefined;
-  readonly canUndo: () => boolean;
+  /** Name of the entry or reading that the last change was made to. */
+  readonly lastChanged: () => string | undefined;
   readonly isChanged: () => boolean;
-  readonly isKept: () => boolean;
+  readonly keeping: () => Keeping;
   readonly markSaved: () => void;
   /** Keeps what the file has; the page is then opened again. */
   readonly backToFile: () => void;
@@ -26,30 +29,47 @@ export interface Session {
 }
 
 /**
- * `base` is the file's text. What was typed here last time is typed into it again, so that an entry
- * is read by the kind the file gave it, and a file that has moved on since keeps its own changes.
+ * `base` is the file's text, or not given for a file opened by hand, which stands in the store. What was typed
+ * here last time is typed into it again, so that an entry is read by the kind the file gave it, and a file that
+ * has moved on since keeps its own changes.
  */
 export async function openSession(
   id: string,
   file: string,
-  base: string,
-): Promise<Session | readonly Problem[]> {
-  const live = await fetchPage(base, file);
-  if (!("settle" in live)) return live;
-  const kept = readKept(id) ?? asItCame(base);
+  base: string | undefined,
+  onKeeping: () => void,
+): Promise<Session | readonly Problem[] | undefined> {
+  const keeper = await keeperOf(id, onKeeping);
+  const text = base ?? keeper.found?.base;
+  const live = text === undefined ? undefined : await fetchPage(text, file);
+  if (text === undefined || !live || !("settle" in live)) {
+    keeper.dispose();
+    return live && !("settle" in live) ? live : undefined;
+  }
+  const kept = keeper.found ?? asItCame(text);
   const inFile = typedIn(live.page);
   const typed = new Map(inFile);
-  for (const [name, text] of Object.entries(kept.typed)) {
+  for (const [name, words] of Object.entries(kept.typed)) {
     if (!inFile.has(name)) continue;
-    live.change(name, text);
-    typed.set(name, text);
+    put(live, name, words);
+    typed.set(name, words);
   }
-  return session({ id, file, live, inFile, typed, start: { ...kept, base } });
+  return session({ id, file, live, inFile, typed, keeper, start: { ...kept, base: text } });
 }
 
-/** The text of every given. */
-const typedIn = (page: Page | undefined): Map<string, string> =>
-  new Map(page?.items.flatMap((item) => (item.kind === "given" ? [[item.name, item.value] as const] : [])));
+/** The text of every given, and the rows of every reading. */
+const typedIn = (page: Page): Map<string, string> =>
+  new Map(page.items.flatMap((item: Item) => textIn(item)));
+
+const textIn = (item: Item): readonly (readonly [string, string])[] => {
+  if (item.kind === "given") return [[item.name, item.value]];
+  return item.kind === "reading" ? [[item.name, item.rows]] : [];
+};
+
+function put(live: LivePage, name: string, text: string): void {
+  if (live.cell(name)?.item.kind === "reading") live.enter(name, text);
+  else live.change(name, text);
+}
 
 interface Start {
   readonly id: string;
@@ -57,24 +77,40 @@ interface Start {
   readonly live: LivePage;
   readonly inFile: ReadonlyMap<string, string>;
   readonly typed: Map<string, string>;
+  readonly keeper: Keeper;
   readonly start: Kept;
 }
 
-function session({ id, file, live, inFile, typed, start }: Start): Session {
-  let { confirmed, saved } = start;
+/** Changes that can be undone; what is older stays done. */
+const longestJournal = 500;
+
+function session({ id, file, live, inFile, typed, keeper, start }: Start): Session {
+  let { confirmed, saved, count } = start;
   let changes = [...start.changes];
-  let kept = true;
   /** Compared entry by entry: the file's text is only made when it is saved. */
   const edits = () => Object.fromEntries([...typed].filter(([name, text]) => text !== inFile.get(name)));
   const isChanged = () => [...typed].some(([name, text]) => text !== (saved[name] ?? inFile.get(name)));
-  const store = () => {
+  const store = (now = edits()) => {
     const isFileOpenedByHand = id.startsWith("file:");
-    const now = { base: start.base, typed: edits(), saved, changes, confirmed };
-    const isAsItCame = [now.typed, saved, confirmed].every((part) => Object.keys(part).length === 0);
-    if (isAsItCame && !isFileOpenedByHand) forget(id);
-    else kept = keep(id, now);
+    count += 1;
+    const isAsItCame = [now, saved, confirmed].every((part) => Object.keys(part).length === 0);
+    if (isAsItCame && !isFileOpenedByHand) keeper.forget();
+    else keeper.keep({ count, base: start.base, typed: now, saved, changes, confirmed });
   };
-  store();
+  /** An entry typed at a stretch is one change; in a table each reading is one. */
+  const journal = (name: string, before: string, text: string): void => {
+    const last = changes.at(-1);
+    const goesOn = last?.name === name && live.cell(name)?.item.kind === "given";
+    if (goesOn) changes.pop();
+    const from = goesOn ? spliced(before, backwards(last)) : before;
+    changes = [...changes.slice(1 - longestJournal), { name, ...spliceOf(from, text) }];
+  };
+  const change = (name: string, text: string): void => {
+    typed.set(name, text);
+    put(live, name, text);
+    store();
+  };
+  if (start.count > 0 || id.startsWith("file:")) store();
   return {
     id,
     file,
@@ -83,35 +119,36 @@ function session({ id, file, live, inFile, typed, start }: Start): Session {
     edit: (name, text) => {
       const before = typed.get(name) ?? "";
       if (before === text) return;
-      if (changes.at(-1)?.name !== name) changes.push({ name, before }); // one entry typed at a stretch is one change
-      typed.set(name, text);
-      live.change(name, text);
-      store();
+      journal(name, before, text);
+      change(name, text);
     },
     undo: () => {
-      const last = changes.pop();
+      const last: Change | undefined = changes.pop();
       if (!last) return undefined;
-      typed.set(last.name, last.before);
-      live.change(last.name, last.before);
-      store();
-      return { name: last.name, text: last.before };
+      const text = spliced(typed.get(last.name) ?? "", backwards(last));
+      change(last.name, text);
+      return { name: last.name, text };
     },
-    canUndo: () => changes.length > 0,
+    lastChanged: () => changes.at(-1)?.name,
     isChanged,
-    isKept: () => kept,
+    keeping: keeper.state,
     markSaved: () => {
       saved = edits();
       changes = [];
       store();
     },
     backToFile: () => {
-      keep(id, { base: start.base, typed: saved, saved, changes: [], confirmed });
+      changes = [];
+      store(saved);
     },
     confirm: (name, text) => {
       confirmed = { ...confirmed, [name]: text };
       store();
     },
     isConfirmed: (name, text) => confirmed[name] === text,
-    dispose: () => live.dispose(),
+    dispose: () => {
+      keeper.dispose();
+      live.dispose();
+    },
   };
 }

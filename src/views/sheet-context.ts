@@ -3,21 +3,32 @@ import type { Item } from "../document/item.ts";
 import type { Cell } from "../engine/cell.ts";
 import type { LivePage } from "../engine/live-page.ts";
 import type { UnitChoice } from "../methods/solution.ts";
+import type { Keeping } from "./keeper.ts";
 
 export interface SheetContext {
   readonly live: LivePage;
   readonly unitOf: UnitChoice;
   readonly lineNumber: (name: string) => number | undefined;
   readonly itemOf: (name: string) => Item | undefined;
-  /** Address of a line of this page. */
-  readonly address: (name: string) => string;
+  /** Address of a line of this page, or of one row of it. */
+  readonly address: (name: string, row?: string) => string;
   /** What stands in an entry now. */
   readonly typed: (name: string) => string;
   readonly edit: (name: string, text: string) => void;
+  /** Takes back the last change of the page. */
+  readonly undo: () => void;
+  /** The entry or reading that the last change was made to. */
+  readonly lastChanged: () => string | undefined;
+  readonly keeping: () => Keeping;
+  /** Opens the entry screen of a reading, at one place of it if asked. */
+  readonly enterReadings: (name: string, place?: string) => void;
+  /** Opens the way in for a table from a file. */
+  readonly importTable: (name: string) => void;
   /** Remembers that a reading such as kg taken for force was meant. */
   readonly confirm: (name: string, text: string) => void;
   readonly isConfirmed: (name: string, text: string) => boolean;
-  readonly why: (name: string, output?: string) => void;
+  /** `row` is the key of one row where a line has an answer for each. */
+  readonly why: (name: string, output?: string, row?: string) => void;
   /** Outputs of a working that other lines of the page read. */
   readonly outputsRead: (name: string) => ReadonlySet<string>;
 }

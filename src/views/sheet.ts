@@ -3,8 +3,8 @@ import { cellName } from "../engine/live-page.ts";
 import { address } from "./address.ts";
 import { el } from "./dom.ts";
 import { itemView } from "./items/item-view.ts";
-import type { Why } from "./lazy-why.ts";
 import { namesRead } from "./names-read.ts";
+import type { Panels } from "./panels.ts";
 import type { Session } from "./session.ts";
 import type { ItemView, SheetContext } from "./sheet-context.ts";
 import { changeSentence, type StatusLine } from "./status-line.ts";
@@ -20,12 +20,13 @@ export interface Sheet {
 
 const markedFor = 2400;
 
-export function sheet(session: Session, status: StatusLine, why: Why, onChange: () => void): Sheet {
+export function sheet(session: Session, status: StatusLine, panels: Panels, onChange: () => void): Sheet {
   const { live } = session;
   const { items } = live.page;
   const numbers = new Map(items.map((item, i) => [cellName(item), i + 1]));
   const byName = new Map(items.map((item) => [cellName(item), item]));
   const read = outputsReadBy(session);
+  const views = new Map<string, ItemView>();
   let edited: string | undefined;
   const edit = (name: string, text: string): void => {
     edited = name;
@@ -37,17 +38,27 @@ export function sheet(session: Session, status: StatusLine, why: Why, onChange: 
     unitOf: live.unitOf,
     lineNumber: (name) => numbers.get(name),
     itemOf: (name) => byName.get(name),
-    address: (name) => address(session.id, name),
+    address: (name, row) => address(session.id, name, row),
     typed: session.typed,
     edit,
+    undo: () => {
+      const back = session.undo();
+      if (!back) return;
+      edited = back.name;
+      views.get(back.name)?.setText?.(back.text);
+      onChange();
+    },
+    lastChanged: session.lastChanged,
+    keeping: session.keeping,
+    enterReadings: (name, place) => panels.enterReadings(context, name, place),
+    importTable: (name) => panels.importTable(context, name),
     confirm: session.confirm,
     isConfirmed: session.isConfirmed,
-    why: (name, output) => why.show(context, name, output),
+    why: (name, output, row) => panels.why(context, name, output, row),
     outputsRead: (name) => read.get(name) ?? new Set(),
   };
   const title = titleBlock(session);
   const first = summary(context);
-  const views = new Map<string, ItemView>();
   const element = el("article", { class: "sheet" }, title.element, first.element);
   element.append(...lines(context, views));
   first.update(live.cells());

@@ -1,10 +1,23 @@
-// Five states, each a word with a mark of its own shape: nothing is said by colour alone.
+// Five states of a check and four of a reading, each a word with a mark of its own shape: nothing is said by
+// colour alone.
+import type { ReadingState } from "../engine/cell.ts";
 import type { State } from "../verdict.ts";
 import { el, svg } from "./dom.ts";
 
-export type Mark = State | "warning";
+export type Mark = State | Exclude<ReadingState, "entered"> | "warning";
 
 const ring = { cx: 8, cy: 8, r: 6, fill: "none", stroke: "currentColor", "stroke-width": 1.8 };
+
+const square = {
+  x: 2,
+  y: 2,
+  width: 12,
+  height: 12,
+  fill: "none",
+  stroke: "currentColor",
+  "stroke-width": 1.6,
+};
+const stroke = (d: string) => svg("path", { d, fill: "none", stroke: "currentColor", "stroke-width": 1.8 });
 
 function shape(mark: Mark): SVGElement[] {
   switch (mark) {
@@ -27,6 +40,14 @@ function shape(mark: Mark): SVGElement[] {
         svg("circle", ring),
         svg("path", { d: "M0 8h16", stroke: "currentColor", "stroke-width": 1.8 }),
       ];
+    case "missing":
+      return [svg("rect", { ...square, "stroke-dasharray": "3 2.4" })];
+    case "odd":
+      return [stroke("M8 1.5 14.5 8 8 14.5 1.5 8z"), stroke("M8 5v3.4M8 9.8v1.4")];
+    case "corrected":
+      return [svg("rect", square), stroke("M0 8h16")];
+    case "set aside":
+      return [svg("rect", square), stroke("M2 14 14 2")];
     case "warning":
       return [
         svg("path", {

@@ -2,9 +2,11 @@
 import type { Cell } from "../engine/cell.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
-import { el, replace } from "./dom.ts";
+import { type Child, el, replace } from "./dom.ts";
 import { lineLink } from "./more.ts";
+import { onScreen } from "./on-screen.ts";
 import { inPlace } from "./problem-note.ts";
+import { type RowException, rowExceptions, statesOf } from "./row-exceptions.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { type Mark, stateMark, stateWord } from "./state-mark.ts";
 import { capital, counted } from "./words.ts";
@@ -13,19 +15,24 @@ export interface Exception {
   readonly mark: Mark;
   readonly name: string;
   readonly words: string;
+  /** Single rows of the line, each with its own words. */
+  readonly rows?: readonly RowException[];
 }
 
 export function stateOf(cell: Cell): State | undefined {
   if (isProblem(cell.value)) return "no answer";
-  return cell.value.type === "check" ? cell.value.state : undefined;
+  return cell.value.type === "check" || cell.value.type === "checks" ? cell.value.state : undefined;
 }
 
 /** One entry for each thing to look at; lines that only wait for another are counted with it. */
-export function exceptions(cells: readonly Cell[]): readonly Exception[] {
+export function exceptions(
+  cells: readonly Cell[],
+  itemOf: SheetContext["itemOf"] = () => undefined,
+): readonly Exception[] {
   const waiting = new Map<string, number>();
   for (const { name, guilty } of cells)
     if (guilty !== undefined && guilty !== name) waiting.set(guilty, (waiting.get(guilty) ?? 0) + 1);
-  const found = cells.flatMap((cell): Exception[] => {
+  const found = cells.flatMap((cell): readonly Exception[] => {
     const { name, value } = cell;
     if (isProblem(value)) {
       if (cell.guilty !== undefined && cell.guilty !== name) return [];
@@ -39,14 +46,22 @@ export function exceptions(cells: readonly Cell[]): readonly Exception[] {
         {
           mark: value.state,
           name,
-          words: value.waived ? `by ${value.waived.by}: ${value.waived.why}` : `${capital(value.why)}.`,
+          words: value.waived
+            ? `by ${value.waived.by}: ${value.waived.why}`
+            : onScreen(`${capital(value.why)}.`),
         },
       ];
     if (value.type === "solution")
       return value.solution.warnings.map((warning) => ({ mark: "warning", name, words: shortly(warning) }));
-    return [];
+    return rowExceptions(cell, itemOf);
   });
-  const order: readonly Mark[] = [...states.filter((state) => state !== "waived"), "waived", "warning"];
+  const order: readonly Mark[] = [
+    ...states.filter((state) => state !== "waived"),
+    "waived",
+    "missing",
+    "odd",
+    "warning",
+  ];
   return [...found].sort((a, b) => order.indexOf(a.mark) - order.indexOf(b.mark));
 }
 
@@ -54,6 +69,31 @@ export function exceptions(cells: readonly Cell[]): readonly Exception[] {
 function shortly(warning: Problem): string {
   const words = [warning.why, warning.hint].filter(Boolean).join("; ");
   return words === "" ? inPlace(warning) : `${capital(words)}.`;
+}
+
+const mostRows = 8;
+
+/** "hole 18: 11.7 µm ± 3.6 µm against at most 15 µm", each a link to its row. */
+function rowParts(
+  rows: readonly RowException[] | undefined,
+  name: string,
+  context: SheetContext,
+): readonly Child[] {
+  if (!rows) return [];
+  const rest = rows.length - mostRows;
+  return [
+    ...rows
+      .slice(0, mostRows)
+      .map(({ key, says, words }) =>
+        el(
+          "span",
+          { class: words === "" ? "finding-row short" : "finding-row" },
+          el("a", { href: context.address(name, key) }, says),
+          words === "" ? "" : ` ${words}`,
+        ),
+      ),
+    rest > 0 && el("span", { class: "finding-row" }, `and ${rest} more`),
+  ];
 }
 
 export interface Summary {
@@ -71,17 +111,25 @@ export function summary(context: SheetContext): Summary {
     el("div", { class: "findings" }, list, counts),
   );
   const update = (cells: readonly Cell[]): void => {
-    const found = exceptions(cells);
-    const proven = cells.filter((cell) => stateOf(cell) === "proven").length;
-    const checks = cells.filter((cell) => cell.item.kind === "check").length;
+    const found = exceptions(cells, context.itemOf);
+    const judged = cells.flatMap(statesOf);
+    const proven = judged.filter((state) => state === "proven").length;
+    const checks = judged.length;
     replace(
       list,
-      ...found.map(({ mark, name, words }) =>
+      ...found.map(({ mark, name, words, rows }) =>
         el(
           "li",
           {},
           stateWord(mark),
-          el("span", { class: "finding" }, lineLink(name, context), " ", el("span", {}, words)),
+          el(
+            "span",
+            { class: "finding" },
+            lineLink(name, context),
+            " ",
+            el("span", {}, words),
+            ...rowParts(rows, name, context),
+          ),
         ),
       ),
     );

@@ -8,18 +8,20 @@ import { isProblem } from "../problem.ts";
 import { cite } from "../source.ts";
 import { type Child, el, replace } from "./dom.ts";
 import { figureText, outputText } from "./figure.ts";
-import { saysOf } from "./items/working.ts";
+import { saysOf } from "./items/says-of.ts";
 import { lineLink } from "./more.ts";
 import { namesRead } from "./names-read.ts";
+import { onScreen } from "./on-screen.ts";
 import { noAnswerNote } from "./problem-note.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { stateWord } from "./state-mark.ts";
 import { threeLines } from "./three-lines.ts";
-import { counted } from "./words.ts";
+import { ofRow, readingsOfRow } from "./why-row.ts";
+import { counted, labelOf } from "./words.ts";
 
 export interface WhyPanel {
   readonly element: HTMLDialogElement;
-  readonly show: (context: SheetContext, name: string, output?: string) => void;
+  readonly show: (context: SheetContext, name: string, output?: string, row?: string) => void;
   readonly close: () => void;
 }
 
@@ -38,8 +40,8 @@ export function whyPanel(): WhyPanel {
   });
   return {
     element,
-    show: (context, name, output) => {
-      replace(content, chain(context, name, output));
+    show: (context, name, output, row) => {
+      replace(content, chain(context, name, output, row));
       element.showModal();
       content.scrollTop = 0;
     },
@@ -48,28 +50,38 @@ export function whyPanel(): WhyPanel {
 }
 
 /** From the number down to what was given; a line that was met before is only pointed at. */
-function chain(context: SheetContext, start: string, output: string | undefined): HTMLElement {
+function chain(
+  context: SheetContext,
+  start: string,
+  output: string | undefined,
+  row: string | undefined,
+): HTMLElement {
   const behind = context.live.why(start);
   const cells = new Map(behind.map((cell) => [cell.name, cell]));
   const met = new Set<string>();
-  const entry = (name: string, read: string | undefined): HTMLElement | undefined => {
-    const cell = cells.get(name);
-    if (!cell) return undefined;
+  const entry = (
+    name: string,
+    read: string | undefined,
+    tags: Readonly<Record<string, string>> | undefined,
+  ): HTMLElement | undefined => {
+    const whole = cells.get(name);
+    if (!whole) return undefined;
+    const { cell, key, tags: own } = ofRow(whole, tags, name === start ? row : undefined);
     const head = el(
       "p",
       { class: "why-head" },
-      lineLink(name, context),
+      el("span", {}, lineLink(name, context), key !== undefined && ` · ${key}`),
       el("span", { class: "why-value" }, valueText(cell, read, context)),
     );
     if (met.has(name)) return el("li", {}, head, el("p", { class: "quiet" }, "as above"));
     met.add(name);
     const inputs = namesRead(cell.item, (used) => cell.uses.includes(used));
-    const children = inputs.flatMap(({ name: used, output: part }) => entry(used, part) ?? []);
+    const children = inputs.flatMap(({ name: used, output: part }) => entry(used, part, own) ?? []);
     return el(
       "li",
       {},
       head,
-      ...explanation(cell, read, context),
+      ...explanation(cell, read, context, own),
       children.length > 0 && el("ol", { class: "why-list" }, ...children),
     );
   };
@@ -82,7 +94,7 @@ function chain(context: SheetContext, start: string, output: string | undefined)
       { class: "quiet" },
       `It stands on ${counted(givens, "given or reading", "givens and readings")}.`,
     ),
-    el("ol", { class: "why-list first" }, entry(start, output)),
+    el("ol", { class: "why-list first" }, entry(start, output, undefined)),
   );
 }
 
@@ -100,11 +112,15 @@ function valueText(cell: Cell, output: string | undefined, context: SheetContext
       if (value.kind === "yes/no") return value.si === 1 ? "yes" : "no";
       return figureText(value.si, value.kind, value.unit ?? context.unitOf(value.kind));
     case "check":
-      return value.why;
+      return onScreen(value.why);
     case "text":
       return value.text;
     case "table":
       return counted(value.rows, "row");
+    case "rows":
+      return counted(value.rows.length, "answer");
+    case "checks":
+      return value.why;
     case "solution": {
       const all = Object.keys(value.solution.outputs);
       const name = output ?? (all.length === 1 ? all[0] : undefined);
@@ -116,10 +132,23 @@ function valueText(cell: Cell, output: string | undefined, context: SheetContext
   }
 }
 
-function explanation(cell: Cell, output: string | undefined, context: SheetContext): readonly Child[] {
+function explanation(
+  cell: Cell,
+  output: string | undefined,
+  context: SheetContext,
+  tags: Readonly<Record<string, string>> | undefined,
+): readonly Child[] {
   const { item, value } = cell;
   const source = item.source !== undefined && el("p", { class: "quiet" }, item.source);
-  if (isProblem(value)) return [noAnswerNote(cell, value, context), source];
+  if (isProblem(value)) {
+    const waits = value.cause !== undefined && tags !== undefined; // one row of a line, its cause is further down
+    return [
+      waits
+        ? el("p", { class: "waiting" }, "Waits for what stands below.")
+        : noAnswerNote(cell, value, context),
+      source,
+    ];
+  }
   switch (value.type) {
     case "quantity":
       return [el("p", { class: "quiet" }, `given, typed as ${value.typed.text}`), source];
@@ -135,6 +164,8 @@ function explanation(cell: Cell, output: string | undefined, context: SheetConte
         ...stepsTo(value.solution, output).map((step) => stepLines(step, value.solution, context)),
         source,
       ];
+    case "table":
+      return [readingsOfRow(value, tags, labelOf(cell.item)), source];
     default:
       return [source];
   }

@@ -4,13 +4,13 @@ import { readPage } from "../../src/document/read.ts";
 import { isProblem } from "../../src/problem.ts";
 import { quantity } from "../../src/units/quantity.ts";
 import { unit } from "../../src/units/unit.ts";
+import { onWrenchStep } from "../../src/units/wrench-step.ts";
 import { address, readAddress } from "../../src/views/address.ts";
 import { cautions } from "../../src/views/cautions.ts";
 import { figureText, forReading, setText } from "../../src/views/figure.ts";
 import { placeOnBar } from "../../src/views/margin-bar.ts";
 import { breadth } from "../../src/views/mathml.ts";
 import { namesRead } from "../../src/views/names-read.ts";
-import { onWrenchStep } from "../../src/views/units/wrench-step.ts";
 
 function asked(text: string) {
   const found = quantity(text, "torque");

@@ -8,6 +8,7 @@ import { el, replace } from "../dom.ts";
 import { figure, setText } from "../figure.ts";
 import { marginBar } from "../margin-bar.ts";
 import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
+import { onScreen } from "../on-screen.ts";
 import { noAnswerNote } from "../problem-note.ts";
 import { row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
@@ -57,7 +58,7 @@ function valueFigure(value: CheckValue, context: SheetContext): HTMLElement {
   return figure(value.si, value.kind, shownUnit(value, context));
 }
 
-function limitWords(value: CheckValue, context: SheetContext): string {
+export function limitWords(value: CheckValue, context: SheetContext): string {
   const text = (si: number) => setText(si, value.kind, shownUnit(value, context));
   const { atLeast, atMost } = value.limits;
   if (atLeast !== undefined && atMost !== undefined) return `${text(atLeast)} to ${text(atMost)}`;
@@ -74,11 +75,12 @@ function marginParts(value: CheckValue, item: CheckItem, context: SheetContext):
         ),
       ]
     : [];
-  if (value.yes !== undefined) return [el("p", { class: "caption" }, `${capital(value.why)}.`), ...waived];
-  const words = `${labelOf(item)}: ${value.why}, ${value.judged}`;
+  const why = onScreen(`${capital(value.why)}.`);
+  if (value.yes !== undefined) return [el("p", { class: "caption" }, why), ...waived];
+  const words = `${labelOf(item)}: ${onScreen(value.why)}, ${value.judged}`;
   const holder = el("div", { class: "bar-holder" });
   holder.append(marginBar(value, limitWords(value, context), words));
-  return [holder, el("p", { class: "caption" }, `${capital(value.why)}.`), ...waived];
+  return [holder, el("p", { class: "caption" }, why), ...waived];
 }
 
 function limitPart(item: CheckItem, value: CheckValue, context: SheetContext): HTMLElement | undefined {

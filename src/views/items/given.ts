@@ -7,7 +7,7 @@ import type { Unit } from "../../units/unit.ts";
 import { el, replace } from "../dom.ts";
 import { setText } from "../figure.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
-import { problemNote } from "../problem-note.ts";
+import { confirmNote, problemNote } from "../problem-note.ts";
 import { lineId, row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
@@ -53,10 +53,11 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
         update(now);
         entry.focus();
       };
-      const note = problemNote(value.confirm, `${id}-problem`, put);
-      const meant = el("button", { type: "button", class: "suggestion", onclick: keep }, "meant as read");
-      (note.querySelector(".suggestions") ?? note).append(meant);
-      replace(trouble, note);
+      const again = (): void => {
+        entry.focus();
+        if (entry instanceof HTMLInputElement) entry.select();
+      };
+      replace(trouble, confirmNote(value.confirm, `${id}-problem`, { yes: keep, no: again }));
     } else replace(trouble);
     opened.fill(() => [noteOf(now), spreadPart(item), nameInFormulas(now), ...relations(now, context)]);
   };

@@ -1,58 +1,100 @@
-// A table of readings as typed. A blank is missing and says so; it is never zero.
+// A table of readings as typed, with the ways to fill it: by thumb, from a file, and out to one. A blank is
+// missing and says so; it is never zero.
 import type { ReadingItem } from "../../document/item.ts";
 import type { Cell, TableValue } from "../../engine/cell.ts";
 import { isProblem } from "../../problem.ts";
-import { unit, unitLabel } from "../../units/unit.ts";
-import { el, replace } from "../dom.ts";
+import { type Child, el, replace } from "../dom.ts";
+import { lazily } from "../lazily.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
+import { onScreen } from "../on-screen.ts";
 import { problemNote } from "../problem-note.ts";
+import { askedColumns, stepsOf } from "../readings/places.ts";
+import { isPlan, planTable } from "../readings/plan-table.ts";
+import { readingNotes } from "../readings/reading-notes.ts";
+import { readingsTable } from "../readings/readings-table.ts";
 import { row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { counted, labelOf } from "../words.ts";
 
+const csvOut = lazily(() => import("../csv/csv-out.ts"));
+
 export function readingView(context: SheetContext, cell: Cell, item: ReadingItem): ItemView {
   const { element, body } = row(context, cell.name, item, { wide: true });
   const content = el("div");
+  const enter = el("button", {
+    type: "button",
+    class: "tool strong",
+    onclick: () => context.enterReadings(item.name),
+  });
+  const save = el(
+    "button",
+    {
+      type: "button",
+      class: "tool",
+      onclick: () => csvOut((made) => made.saveReading(item, context.live.cell(item.name))),
+    },
+    "Save as CSV",
+  );
+  const add = el(
+    "button",
+    { type: "button", class: "tool", onclick: () => context.importTable(item.name) },
+    "Add from CSV",
+  );
+  const tools = el(
+    "div",
+    { class: "tools reading-tools" },
+    askedColumns(item).length > 0 && enter,
+    add,
+    save,
+  );
   const opened = more("more", labelOf(item));
-  body.append(content, opened.element);
+  body.append(content, tools, opened.element);
+  let isWhole = false;
+
   const update = (now: Cell): void => {
     const { value } = now;
+    const isTable = !isProblem(value) && value.type === "table";
     element.classList.toggle("unanswered", isProblem(value));
+    save.hidden = !isTable;
+    enter.textContent =
+      isTable && value.missing > 0 ? `Enter readings, ${value.missing} wanted` : "Enter readings";
     if (isProblem(value)) replace(content, problemNote(value, undefined));
-    else if (value.type === "table")
-      replace(content, table(value, labelOf(item)), el("p", { class: "caption" }, facts(item, value)));
+    else if (value.type === "table") {
+      const showAll = () => {
+        isWhole = true;
+        update(now);
+      };
+      replace(content, ...tableParts(context, item, value, isWhole ? undefined : showAll));
+    }
     opened.fill(() => [noteOf(now), nameInFormulas(now), ...relations(now, context)]);
   };
   update(cell);
   return { element, update };
 }
 
-function table(value: TableValue, label: string): HTMLElement {
-  const head = value.columns.map((column) => el("th", { scope: "col" }, heading(column.name, column.unit)));
-  const rows = Array.from({ length: value.rows }, (_, i) =>
-    el(
-      "tr",
-      {},
-      ...value.columns.map((column) => {
-        const numeric = column.kind !== "tag" && column.kind !== "text";
-        const missing = column.values[i] === undefined;
-        const attributes = { class: missing ? "missing" : numeric ? "number" : undefined };
-        return el("td", attributes, missing ? "missing" : column.typed[i]);
-      }),
-    ),
-  );
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": `readings: ${label}` },
-    el("table", { class: "readings" }, el("thead", {}, el("tr", {}, ...head)), el("tbody", {}, ...rows)),
-  );
-}
+/** A long table begins with this many rows; the others come when asked for. */
+const firstRows = 150;
 
-/** Column heads as d/mm. */
-function heading(name: string, text: string | undefined): string {
-  const found = text === undefined ? undefined : unit(text);
-  const label = found && !isProblem(found) ? unitLabel(found) : (text ?? "");
-  return label === "" ? name : `${name} / ${label}`;
+function tableParts(
+  context: SheetContext,
+  item: ReadingItem,
+  value: TableValue,
+  showAll: (() => void) | undefined,
+): readonly Child[] {
+  const steps = stepsOf(item, value);
+  const enter = (place: string) => context.enterReadings(item.name, place);
+  const plan = isPlan(item, value)
+    ? planTable(item, steps, labelOf(item), (step) => enter(step.id))
+    : undefined;
+  const isLong = plan === undefined && showAll !== undefined && value.rows > firstRows;
+  const first = isLong ? Array.from({ length: firstRows }, (_, i) => i) : undefined;
+  return [
+    plan ?? (value.rows > 0 && readingsTable(value, labelOf(item), first)),
+    isLong &&
+      el("button", { type: "button", class: "tool", onclick: showAll }, `Show all ${value.rows} rows`),
+    readingNotes({ item, table: value, steps, enter }),
+    el("p", { class: "caption" }, onScreen(facts(item, value))),
+  ];
 }
 
 function facts(item: ReadingItem, value: TableValue): string {

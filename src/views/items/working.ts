@@ -1,21 +1,20 @@
 // A working: three lines, the outputs the page reads, and the rest behind "more".
 import { isMethodItem, type WorkingItem } from "../../document/item.ts";
 import type { Cell, FormulaValue } from "../../engine/cell.ts";
-import type { OutputField } from "../../methods/field.ts";
-import { methods } from "../../methods/register.ts";
 import type { Solution } from "../../methods/solution.ts";
-import { isProblem, type Problem } from "../../problem.ts";
-import { cite } from "../../source.ts";
+import { isProblem } from "../../problem.ts";
 import { answer } from "../answer.ts";
-import { type Child, el, replace } from "../dom.ts";
-import { figure, outputFigure, outputText } from "../figure.ts";
-import { list, more, nameInFormulas, noteOf, part, relations } from "../more.ts";
-import { inPlace, noAnswerNote } from "../problem-note.ts";
+import { el, replace } from "../dom.ts";
+import { figure, outputFigure } from "../figure.ts";
+import { more, nameInFormulas, noteOf, relations } from "../more.ts";
+import { noAnswerNote } from "../problem-note.ts";
 import { row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
-import { stateMark, stateWord } from "../state-mark.ts";
+import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { labelOf } from "../words.ts";
+import { saysOf } from "./says-of.ts";
+import { methodParts, warning } from "./solution-parts.ts";
 
 /** Enough outputs at the line's right for a reader; the others stand behind "more". */
 const mostShown = 4;
@@ -83,69 +82,4 @@ function shownOutputs(solved: Solution, read: ReadonlySet<string>): readonly str
   const all = Object.keys(solved.outputs);
   const wanted = all.filter((name) => read.has(name));
   return (wanted.length > 0 ? wanted : all.slice(0, 2)).slice(0, mostShown);
-}
-
-function fieldOf(method: string, output: string): OutputField | undefined {
-  return methods.get(method)?.outputs[output];
-}
-
-export const saysOf = (method: string, output: string): string =>
-  fieldOf(method, output)?.says ?? output.replaceAll(/([A-Z])/g, " $1").toLowerCase();
-
-const warning = (problem: Problem): HTMLElement =>
-  el(
-    "p",
-    { class: "warning" },
-    stateMark("warning"),
-    el("span", {}, el("b", {}, "warning"), ` ${inPlace(problem)}`),
-  );
-
-function methodParts(solved: Solution, shown: readonly string[], context: SheetContext): readonly Child[] {
-  const question = methods.get(solved.method)?.question;
-  const sources = [...new Set(solved.sources.map(cite))];
-  const rest = Object.entries(solved.outputs).filter(([name]) => !shown.includes(name));
-  return [
-    question !== undefined && el("p", { class: "question" }, question),
-    solved.working.length > 0 &&
-      part("steps", el("div", { class: "steps" }, ...stepList(solved, shown, context, sources.length > 1))),
-    rest.length > 0 &&
-      part(
-        "other outputs",
-        el(
-          "dl",
-          { class: "outputs" },
-          ...rest.flatMap(([name, output]) => [
-            el("dt", {}, saysOf(solved.method, name), " ", el("code", {}, name)),
-            el("dd", {}, outputText(output, context.unitOf)),
-          ]),
-        ),
-      ),
-    sources.length > 0 && part(sources.length === 1 ? "source" : "sources", list(sources)),
-    solved.notes.length > 0 && part("remarks", list(solved.notes)),
-  ];
-}
-
-/** Each step once; a source is named where it changes. Steps that stand above already are not printed twice. */
-function stepList(
-  solved: Solution,
-  shown: readonly string[],
-  context: SheetContext,
-  cited: boolean,
-): readonly HTMLElement[] {
-  let before: string | undefined;
-  return solved.working.map((step) => {
-    const source = step.source && cite(step.source);
-    const lines = threeLines(step, context.unitOf);
-    const broad = lines.querySelector(".over-phone") !== null;
-    const repeated = shown.slice(0, 2).includes(step.name);
-    const named = cited && source !== undefined && source !== before;
-    before = source;
-    return el(
-      "div",
-      { class: `step${broad ? " broad" : ""}${repeated ? " repeated" : ""}` },
-      el("p", { class: "step-name" }, step.says ?? saysOf(solved.method, step.name)),
-      lines,
-      named && el("p", { class: "quiet" }, source),
-    );
-  });
 }

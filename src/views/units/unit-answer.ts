@@ -7,10 +7,11 @@ import type { Kind } from "../../units/kind.ts";
 import { type Quantity, quantity } from "../../units/quantity.ts";
 import { type Scan, scan } from "../../units/scan.ts";
 import { unit, unitLabel } from "../../units/unit.ts";
+import { onWrenchStep } from "../../units/wrench-step.ts";
 import { type Child, el, replace } from "../dom.ts";
+import { onScreen } from "../on-screen.ts";
 import { plainField } from "./question-entry.ts";
 import { keepStep, keptStep, recent, remember } from "./recent.ts";
-import { onWrenchStep } from "./wrench-step.ts";
 
 export interface UnitAnswer {
   readonly element: HTMLElement;
@@ -97,7 +98,7 @@ const hint = (): Child =>
 
 const worded = (problem: Problem): string => {
   const text = sentence(problem);
-  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
+  return onScreen(`${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`);
 };
 
 function outcomeOf(asked: Scan, apply: (text: string) => void): Child {
@@ -112,9 +113,9 @@ function outcomeOf(asked: Scan, apply: (text: string) => void): Child {
       "dl",
       { class: "reading-of" },
       el("dt", {}, "read as"),
-      el("dd", {}, asked.readAs ?? typed.text),
+      el("dd", {}, onScreen(asked.readAs ?? typed.text)),
       el("dt", {}, "rule"),
-      el("dd", {}, rule(typed.unit)),
+      el("dd", {}, onScreen(rule(typed.unit))),
     ),
     ...otherKinds(typed).map(([kind, other]) =>
       el(
@@ -202,7 +203,7 @@ const trouble = (problem: Problem, apply: (text: string) => void): HTMLElement =
         ...problem.suggestions
           .slice(0, 6)
           .map((text) =>
-            el("button", { type: "button", class: "suggestion", onclick: () => apply(text) }, text),
+            el("button", { type: "button", class: "suggestion", onclick: () => apply(text) }, onScreen(text)),
           ),
       ),
   );

@@ -1,0 +1,124 @@
+// What stands on the entry screen, from top to bottom.
+import { el } from "../dom.ts";
+import { type Keypad, keypad } from "./keypad.ts";
+import { type PlaceMap, placeMap } from "./place-map.ts";
+
+export interface BenchParts {
+  readonly element: HTMLElement;
+  readonly progress: HTMLElement;
+  readonly keeping: HTMLElement;
+  readonly map: PlaceMap;
+  readonly place: HTMLElement;
+  readonly entry: HTMLInputElement;
+  readonly figure: HTMLElement;
+  readonly under: HTMLElement;
+  readonly ask: HTMLElement;
+  readonly said: HTMLElement;
+  readonly actions: HTMLElement;
+  readonly keys: Keypad;
+}
+
+export interface BenchActions {
+  readonly close: () => void;
+  readonly step: (by: number) => void;
+  readonly typed: () => void;
+  readonly enter: () => void;
+  readonly undo: () => void;
+}
+
+export function benchParts(title: string, actions: BenchActions): BenchParts {
+  const entry = entryField(actions);
+  const type = (text: string): void => {
+    entry.value += text;
+    actions.typed();
+  };
+  const keys = keypad({
+    type,
+    rubOut: () => {
+      entry.value = entry.value.slice(0, -1);
+      actions.typed();
+    },
+    enter: actions.enter,
+    undo: actions.undo,
+    letters: () => {
+      entry.inputMode = "text";
+      entry.blur();
+      entry.focus();
+    },
+  });
+  const progress = el("span", { class: "bench-progress" });
+  const keeping = el("p", { class: "bench-keeping" });
+  const map = placeMap();
+  const place = el("p", { class: "bench-place", id: "bench-place" });
+  const figure = el("div", { class: "bench-figure", "aria-hidden": "true" });
+  const under = el("p", { class: "bench-under", id: "bench-under" });
+  const ask = el("div", { class: "bench-asking" });
+  const said = el("p", { class: "bench-said", role: "status", "aria-live": "polite" });
+  const actionsRow = el("div", { class: "bench-actions" });
+  const walk = (words: string, name: string, by: number) =>
+    el(
+      "button",
+      { type: "button", class: "bench-walk", "aria-label": name, onclick: () => actions.step(by) },
+      words,
+    );
+  const element = el(
+    "div",
+    { class: "bench-sheet" },
+    el(
+      "header",
+      { class: "bench-bar" },
+      el("h2", { id: "bench-title" }, title),
+      progress,
+      el("button", { type: "button", class: "bench-close", onclick: actions.close }, "Close"),
+    ),
+    keeping,
+    el(
+      "div",
+      { class: "bench-view" },
+      map.element,
+      el("div", { class: "bench-where" }, walk("‹", "place before", -1), place, walk("›", "next place", 1)),
+      el("div", { class: "bench-entry" }, figure, entry),
+      under,
+      ask,
+      said,
+      actionsRow,
+    ),
+    keys.element,
+  );
+  return {
+    element,
+    progress,
+    keeping,
+    map,
+    place,
+    entry,
+    figure,
+    under,
+    ask,
+    said,
+    actions: actionsRow,
+    keys,
+  };
+}
+
+/** Takes the typing of a keyboard beside the screen; the keys below write into it too. No keyboard pops up for it. */
+function entryField(actions: BenchActions): HTMLInputElement {
+  const entry = el("input", {
+    type: "text",
+    id: "bench-entry",
+    inputmode: "none",
+    autocomplete: "off",
+    autocapitalize: "off",
+    spellcheck: "false",
+    enterkeyhint: "next",
+    "aria-labelledby": "bench-place",
+    "aria-describedby": "bench-under",
+  });
+  entry.addEventListener("input", actions.typed);
+  entry.addEventListener("keydown", (event) => {
+    if (event.key !== "Enter") return;
+    event.preventDefault();
+    actions.enter();
+  });
+  return entry;
+}

@@ -1,0 +1,94 @@
+// What happens at Enter: read, asked about where unlikely, kept, and on to the next place.
+import { isProblem, type Problem } from "../../problem.ts";
+import { inPlace } from "../problem-note.ts";
+import type { Step } from "../readings/places.ts";
+import { questionAsk, reasonAsk } from "./asks.ts";
+import { changedStep, frontAt, meaningOf, spotOf } from "./bench-state.ts";
+import { advance, type Flow, goTo, leaveAsk, put, say, stepAt } from "./flow.ts";
+import { questionAbout } from "./plausible.ts";
+import { cannotRead, correct, setAside, type Taken, take } from "./take.ts";
+
+export function enter(flow: Flow): void {
+  const step = stepAt(flow);
+  if (flow.pending !== undefined || !step) return;
+  const written = flow.parts.entry.value.trim();
+  if (written !== "") weigh(flow, step, written);
+  else if (step.text !== "") advance(flow);
+  else say(flow, "Type the reading first; if there is none, say that it cannot be read.");
+}
+
+function weigh(flow: Flow, step: Step, written: string): void {
+  const front = frontAt(flow.context, flow.spot, step);
+  const meaning = meaningOf(step, written, front);
+  if (isProblem(meaning)) say(flow, inPlace(meaning));
+  else if (meaning.text === step.text) {
+    flow.said = `${step.words}: ${step.text}, as before.`;
+    advance(flow);
+  } else {
+    const { item, table } = flow.spot;
+    const { text, value } = meaning;
+    const question = value && questionAbout({ item, table, step, text, value, front });
+    if (!question) settle(flow, step, text);
+    else {
+      const keep = (kept: string) => settle(flow, step, kept, kept === text ? "kept when asked" : undefined);
+      put(flow, written, questionAsk(question, { keep, again: () => leaveAsk(flow) }));
+    }
+  }
+}
+
+/** A blank is filled; where a reading stands, the reason for another is asked first. */
+function settle(flow: Flow, step: Step, text: string, reason?: string): void {
+  const isBlank = step.text === "" && step.state !== "set aside";
+  if (isBlank) write(flow, take(takenAt(flow, step), text, reason), text);
+  else askReason(flow, "correct", text);
+}
+
+const takenAt = ({ spot }: Flow, step: Step): Taken => ({ item: spot.item, rows: spot.rows, step });
+
+type Purpose = "correct" | "set aside" | "cannot read";
+
+export function askReason(flow: Flow, purpose: Purpose, text = ""): void {
+  const step = stepAt(flow);
+  if (!step) return;
+  const taken = takenAt(flow, step);
+  const done: Readonly<Record<Purpose, (reason: string) => string | Problem>> = {
+    correct: (reason) => correct(taken, text, reason),
+    "set aside": (reason) => setAside(taken, reason),
+    "cannot read": (reason) => cannotRead(taken, reason),
+  };
+  const before = done[purpose]("asked"); // a table without room for reasons says so before one is asked
+  if (isProblem(before)) say(flow, inPlace(before));
+  else {
+    const reason = (words: string) =>
+      write(flow, done[purpose](words), purpose === "correct" ? text : purpose);
+    const ask = reasonAsk(purpose, step, text, { reason, leave: () => leaveAsk(flow) });
+    put(flow, flow.pending ?? flow.parts.entry.value, ask);
+  }
+}
+
+function write(flow: Flow, rows: string | Problem, words: string): void {
+  if (isProblem(rows)) say(flow, inPlace(rows));
+  else {
+    const step = stepAt(flow);
+    flow.context.edit(flow.name, rows);
+    renew(flow);
+    flow.said = `${step?.words ?? ""}: ${words}.`;
+    advance(flow);
+  }
+}
+
+function renew(flow: Flow): void {
+  const spot = spotOf(flow.context, flow.name);
+  if (!isProblem(spot)) flow.spot = spot;
+}
+
+export function undo(flow: Flow): void {
+  if (flow.context.lastChanged() === flow.name) {
+    const before = flow.spot;
+    flow.context.undo();
+    renew(flow);
+    const at = changedStep(before, flow.spot);
+    flow.said = `Taken back: ${flow.spot.steps[at]?.words ?? "the last entry"}.`;
+    goTo(flow, at >= 0 ? at : flow.at);
+  } else say(flow, "Nothing of this table is left to take back.");
+}

@@ -1,0 +1,111 @@
+// Is a value farther from its group than the page allows? Then it is asked about, and never changed.
+import type { ReadingItem } from "../../document/item.ts";
+import type { TableValue } from "../../engine/cell.ts";
+import { isProblem } from "../../problem.ts";
+import { formatIn } from "../../units/format.ts";
+import { type Quantity, quantity } from "../../units/quantity.ts";
+import { type Unit, unit } from "../../units/unit.ts";
+import { groupWords } from "../readings/place-words.ts";
+import type { Step } from "../readings/places.ts";
+import { type Front, neighbours } from "./front-digits.ts";
+
+export interface Question {
+  readonly words: string;
+  /** Texts that may have been meant, the typed one first. */
+  readonly choices: readonly string[];
+}
+
+/** The first reading of a group has only the other groups to be compared with, which may well differ more. */
+const wider = 10;
+
+export interface Asked {
+  readonly item: ReadingItem;
+  readonly table: TableValue;
+  readonly step: Step;
+  /** As it would be kept. */
+  readonly text: string;
+  readonly value: Quantity;
+  readonly front: Front | undefined;
+}
+
+export function questionAbout(asked: Asked): Question | undefined {
+  const { item, step, text, value } = asked;
+  if (step.kind === "tag" || step.kind === "text") return undefined;
+  const limit = limitOf(item, step.column, value);
+  const all = valuesOf(asked, false);
+  const group = limit === undefined ? [] : valuesOf(asked, true);
+  const others = group.length > 0 ? group : all;
+  const middle = median(others);
+  if (middle === undefined) return undefined;
+  const away = Math.abs(value.si - middle);
+  const most = limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : wider);
+  const far = away > most;
+  const nearer = nearerOf(asked, others, middle, away);
+  if (!far && nearer === undefined) return undefined;
+  const whom = group.length > 0 ? groupWords(item, step.place) : "this table";
+  const ask = nearer === undefined ? "keep or type again?" : `was ${nearer} meant?`;
+  return {
+    words: `${text} is ${distance(away, limit?.unit ?? value.unit)} from the others of ${whom}: ${ask}`,
+    choices: nearer === undefined ? [text] : [text, nearer],
+  };
+}
+
+const enough = 8;
+const deviations = 6;
+
+/** Without a limit of the page, only a reading far out of everything read so far is asked about. */
+function scatterLimit(values: readonly number[], middle: number): number {
+  const scatter = median(values.map((value) => Math.abs(value - middle))) ?? 0;
+  // 1.4826 median deviations are one standard deviation of a normal scatter
+  return values.length < enough || scatter === 0 ? Number.POSITIVE_INFINITY : deviations * 1.4826 * scatter;
+}
+
+/** Small lengths in micrometres, as a gauge is read. */
+function distance(si: number, shown: Unit): string {
+  const micrometre = unit("um", "length");
+  const small = shown.kinds.includes("length") && Math.abs(si) < 1e-3 && !isProblem(micrometre);
+  return formatIn(si, small ? micrometre : shown, { label: true });
+}
+
+/** The page's own limit. */
+function limitOf(item: ReadingItem, column: string, value: Quantity): Quantity | undefined {
+  const text = item.odd?.[column];
+  if (text === undefined) return undefined;
+  const limit = quantity(text, value.kind);
+  return isProblem(limit) ? undefined : limit;
+}
+
+/** With fixed front digits, 90 means 25.090: where 24.990 lies nearer and 25.090 outside, it is asked. */
+function nearerOf(
+  { text, value, front }: Asked,
+  others: readonly number[],
+  middle: number,
+  away: number,
+): string | undefined {
+  if (front === undefined || !text.startsWith(front.front)) return undefined;
+  const inside = value.si >= Math.min(...others) && value.si <= Math.max(...others);
+  if (inside) return undefined;
+  return neighbours(text, front).find((other) => {
+    const meant = quantity(`${other} ${value.unit.text}`, value.kind);
+    return !isProblem(meant) && Math.abs(meant.si - middle) < away;
+  });
+}
+
+/** Readings that count in this column: of the same group, or of all. The place itself is left out. */
+function valuesOf({ table, step }: Asked, sameGroup: boolean): readonly number[] {
+  const column = table.columns.find((one) => one.name === step.column);
+  const [first] = step.place;
+  const group = table.columns.find((one) => one.name === first?.[0]);
+  return table.states.flatMap((state, row) => {
+    const value = column?.values[row];
+    const counts = (state === "entered" || state === "odd") && row !== step.row && typeof value === "number";
+    return counts && (!sameGroup || group?.typed[row] === first?.[1]) ? [value] : [];
+  });
+}
+
+function median(values: readonly number[]): number | undefined {
+  const sorted = values.toSorted((a, b) => a - b);
+  const upper = sorted[sorted.length >> 1];
+  const lower = sorted[(sorted.length - 1) >> 1];
+  return upper === undefined || lower === undefined ? undefined : (upper + lower) / 2;
+}

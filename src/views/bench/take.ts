@@ -1,0 +1,105 @@
+// What an entry does to the rows of a reading. Nothing is ever written over: a blank is filled, a correction is a
+// row of its own with its reason, and what is set aside keeps its value.
+import type { ReadingItem } from "../../document/item.ts";
+import type { Problem } from "../../problem.ts";
+import { problem } from "../../problem.ts";
+import { keyColumns, type Step } from "../readings/places.ts";
+import {
+  changedRows,
+  type Fields,
+  fieldsOf,
+  has,
+  type RowsText,
+  withFields,
+  withRow,
+} from "../readings/rows-text.ts";
+
+export interface Taken {
+  readonly item: ReadingItem;
+  /** The rows now. */
+  readonly rows: string;
+  readonly step: Step;
+}
+
+/** Begins the reason of a place where nothing could be read. */
+export const notRead = "not read";
+
+const placeFields = ({ step }: Taken): Fields => Object.fromEntries(step.place);
+
+const reasonIn = (rows: RowsText, reason: string | undefined): Fields =>
+  reason !== undefined && has(rows, "reason") ? { reason } : {};
+
+/** A reading where none was. */
+export function take(taken: Taken, text: string, reason?: string): string | Problem {
+  const { item, step } = taken;
+  return changedRows(item, taken.rows, (rows) => {
+    const value = { [step.column]: text, ...reasonIn(rows, reason) };
+    if (step.row === undefined) return withRow(rows, { ...placeFields(taken), ...value });
+    if (!step.reason.startsWith(notRead)) return withFields(rows, step.row, value);
+    return withRow(rows, {
+      ...fieldsOf(rows, step.row),
+      state: "",
+      reason: reason ?? "read later",
+      [step.column]: text,
+    });
+  });
+}
+
+/** Another value in place of one that stays in the table. */
+export function correct(taken: Taken, text: string, reason: string): string | Problem {
+  const { item, step } = taken;
+  return withReasons(taken, (rows) =>
+    withRow(rows, {
+      ...(step.row === undefined ? {} : fieldsOf(rows, step.row)),
+      [step.column]: text,
+      ...(Object.hasOwn(item.columns, "state") && { state: "" }),
+      reason,
+    }),
+  );
+}
+
+/** Keeps the value and takes it out of use; what it corrected before stays out of use with it. */
+export function setAside(taken: Taken, reason: string): string | Problem {
+  const { item, step } = taken;
+  if (!Object.hasOwn(item.columns, "state")) return lacks("state");
+  return withReasons(taken, (rows) => {
+    const keys = keyColumns(item);
+    const at = fieldsOf(rows, step.row ?? -1);
+    const same = rows.table.rows.flatMap((_, row) => {
+      const fields = fieldsOf(rows, row);
+      return keys.every((key) => fields[key] === at[key]) && fields["state"] === "" ? [row] : [];
+    });
+    let text: string | Problem = rows.text;
+    for (const row of keys.length > 0 ? same : [step.row ?? -1]) {
+      if (typeof text !== "string") return text;
+      const before = fieldsOf(rows, row)["reason"] ?? "";
+      const words = [before, reason].filter((part) => part !== "").join("; ");
+      text = changedRows(item, text, (now) => withFields(now, row, { state: "set aside", reason: words }));
+    }
+    return text;
+  });
+}
+
+/** Leaves the reading missing, with a note that says why. */
+export function cannotRead(taken: Taken, why: string): string | Problem {
+  const { step } = taken;
+  return withReasons(taken, (rows) => {
+    const reason = `${notRead}: ${why}`;
+    if (step.row === undefined) return withRow(rows, { ...placeFields(taken), reason });
+    return withFields(rows, step.row, { reason });
+  });
+}
+
+function withReasons({ item, rows }: Taken, change: (rows: RowsText) => string | Problem): string | Problem {
+  if (!Object.hasOwn(item.columns, "reason")) return lacks("reason");
+  return changedRows(item, rows, (now) => (has(now, "reason") ? change(now) : lacks("reason")));
+}
+
+const lacks = (column: string): Problem =>
+  problem({
+    code: "no-such-column",
+    what: "this table",
+    got: `no column ${column}`,
+    must: "have one, so that nothing is written over without saying why",
+    hint: `add ${column}: text to its columns and ${column} to its headings in the page file`,
+  });

@@ -1,0 +1,120 @@
+// A table from a file into a reading: pasted, dropped or chosen; shown with its columns and units before anything
+// is changed; then all of it, or nothing.
+import "./import.css";
+import type { ReadingItem } from "../../document/item.ts";
+import { isProblem, type Problem } from "../../problem.ts";
+import { el, replace } from "../dom.ts";
+import { inPlace } from "../problem-note.ts";
+import type { SheetContext } from "../sheet-context.ts";
+import { labelOf } from "../words.ts";
+import { textOfBytes } from "./file-text.ts";
+import { type ImportAnswers, planImport } from "./import-plan.ts";
+import { planParts } from "./plan-parts.ts";
+
+export interface ImportPanel {
+  readonly show: (context: SheetContext, name: string) => void;
+}
+
+const noAnswers: ImportAnswers = { columns: {}, units: {}, reason: "" };
+
+export function importPanel(): ImportPanel {
+  const content = el("div", { class: "import-content" });
+  const close = el("button", { type: "button", class: "tool", onclick: () => element.close() }, "Close");
+  const element = el(
+    "dialog",
+    { class: "panel import", "aria-labelledby": "import-title" },
+    el("div", { class: "panel-bar" }, el("h2", { id: "import-title" }, "Add readings from CSV"), close),
+    content,
+  );
+  document.body.append(element);
+  let take: ((file: File | undefined) => void) | undefined;
+  element.addEventListener("close", () => replace(content));
+  element.addEventListener("dragover", (event) => event.preventDefault());
+  element.addEventListener("drop", (event) => {
+    event.preventDefault();
+    take?.(event.dataTransfer?.files[0]);
+  });
+  return {
+    show: (context, name) => {
+      const item = context.itemOf(name);
+      if (item?.kind !== "reading") return;
+      const parts = importParts(context, item, () => element.close());
+      take = parts.take;
+      replace(content, parts.element);
+      element.showModal();
+      parts.focus();
+    },
+  };
+}
+
+function importParts(context: SheetContext, item: ReadingItem, close: () => void) {
+  const paste = el("textarea", {
+    id: "import-text",
+    class: "paste",
+    rows: 4,
+    spellcheck: "false",
+    autocomplete: "off",
+    placeholder: "Paste a table with one line of headings, or drop a file here",
+  });
+  const field = el("input", {
+    type: "file",
+    accept: ".csv,.tsv,.txt,text/csv",
+    class: "unseen",
+    "aria-label": "CSV file",
+    tabindex: "-1",
+  });
+  const outcome = el("div", { class: "import-outcome", role: "status", "aria-live": "polite" });
+  let text = "";
+  let answers = noAnswers;
+
+  const renew = (): void => {
+    if (text.trim() === "") {
+      replace(outcome);
+      return;
+    }
+    const plan = planImport(item, context.typed(item.name), text, answers);
+    const answer = (changed: Partial<ImportAnswers>): void => {
+      const focused = document.activeElement?.id;
+      answers = { ...answers, ...changed };
+      renew();
+      if (focused) document.getElementById(focused)?.focus();
+    };
+    const add = (): void => {
+      if (plan.text === undefined) return;
+      context.edit(item.name, plan.text);
+      close();
+    };
+    replace(outcome, ...planParts({ item, plan, answers, answer, add, leave: close }));
+  };
+  const put = (found: string | Problem): void => {
+    answers = noAnswers;
+    text = isProblem(found) ? "" : found;
+    if (isProblem(found)) replace(outcome, el("p", { class: "problem" }, inPlace(found)));
+    else renew();
+  };
+  const take = (file: File | undefined): void => {
+    if (!file) return;
+    paste.value = "";
+    void file.arrayBuffer().then((bytes) => put(textOfBytes(new Uint8Array(bytes), file.name)));
+  };
+  paste.addEventListener("input", () => put(paste.value));
+  field.addEventListener("change", () => {
+    const [file] = field.files ?? [];
+    field.value = "";
+    take(file);
+  });
+  const choose = el(
+    "button",
+    { type: "button", class: "tool", onclick: () => field.click() },
+    "Choose a file",
+  );
+  const element = el(
+    "div",
+    {},
+    el("label", { for: "import-text" }, `Into ${labelOf(item)}`),
+    paste,
+    el("p", { class: "tools" }, choose, field),
+    outcome,
+  );
+  return { element, take, focus: () => paste.focus() };
+}

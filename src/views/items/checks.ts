@@ -1,0 +1,146 @@
+// A check over the rows of a table, or over a list that must stay empty: exceptions first, then how many are
+// proven; each row with its state, its reason and a small margin bar.
+import type { CheckItem } from "../../document/item.ts";
+import type { Cell, ChecksValue, CheckValue, RowOf } from "../../engine/cell.ts";
+import { isProblem, root } from "../../problem.ts";
+import { type State, states } from "../../verdict.ts";
+import { type Child, el, replace } from "../dom.ts";
+import { marginBar } from "../margin-bar.ts";
+import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
+import { onScreen } from "../on-screen.ts";
+import { inPlace, noAnswerNote } from "../problem-note.ts";
+import { nounOfRows } from "../readings/place-words.ts";
+import { row, rowId } from "../row.ts";
+import type { ItemView, SheetContext } from "../sheet-context.ts";
+import { stateWord } from "../state-mark.ts";
+import { threeLines } from "../three-lines.ts";
+import { capital, labelOf } from "../words.ts";
+import { limitWords } from "./check.ts";
+
+type CheckRow = RowOf<CheckValue>;
+
+export const rowState = ({ value }: CheckRow): State => (isProblem(value) ? "no answer" : value.state);
+
+/** "hole 18"; a finding is named by its place already. */
+export const rowName = (noun: string, key: string): string =>
+  noun === "finding" ? capital(key) : `${noun} ${key}`;
+
+export function checksView(context: SheetContext, cell: Cell, item: CheckItem): ItemView {
+  const { element, body, result } = row(context, cell.name, item);
+  element.classList.add("over-rows");
+  const found = el("div");
+  const proven = el("details", { class: "more proven-rows" });
+  const opened = more("working and limits", labelOf(item));
+  body.append(found, proven, opened.element);
+
+  const update = (now: Cell): void => {
+    const { value } = now;
+    element.classList.toggle("unanswered", isProblem(value));
+    element.classList.toggle(
+      "failing",
+      !isProblem(value) && value.type === "checks" && value.state === "fails",
+    );
+    if (isProblem(value)) {
+      replace(found, noAnswerNote(now, value, context));
+      replace(proven);
+      proven.hidden = true;
+      replace(result, stateWord("no answer"));
+    } else if (value.type === "checks") {
+      const noun = value.key === "finding" ? "finding" : nounOfRows(item, value.key, context.itemOf);
+      const about = { context, name: now.name, item, noun };
+      const exceptions = value.rows.filter((one) => rowState(one) !== "proven");
+      const rest = value.rows.filter((one) => rowState(one) === "proven");
+      replace(
+        found,
+        rowList(about, inOrder(exceptions)),
+        value.rows.length === 0 && el("p", { class: "caption" }, `${capital(value.why)}.`),
+      );
+      replace(
+        proven,
+        el("summary", {}, `proven: ${rest.map((one) => one.key).join(", ")}`),
+        rowList(about, rest),
+      );
+      proven.hidden = rest.length === 0;
+      replace(result, ...resultParts(value, rest.length));
+    }
+    opened.fill(() => [
+      noteOf(now),
+      ...workingOfOne(now, context),
+      nameInFormulas(now),
+      ...relations(now, context),
+    ]);
+  };
+  update(cell);
+  return { element, update };
+}
+
+const inOrder = (rows: readonly CheckRow[]): readonly CheckRow[] =>
+  states.flatMap((state) => rows.filter((one) => rowState(one) === state));
+
+function resultParts(value: ChecksValue, proven: number): readonly Child[] {
+  const all = value.rows.length;
+  const words =
+    value.key === "finding" ? (all === 0 ? "nothing found" : `${all} found`) : `${proven} of ${all} proven`;
+  return [el("p", { class: "rows-count" }, words), stateWord(value.state)];
+}
+
+interface About {
+  readonly context: SheetContext;
+  readonly name: string;
+  readonly item: CheckItem;
+  readonly noun: string;
+}
+
+const rowList = (about: About, rows: readonly CheckRow[]): HTMLElement | undefined =>
+  rows.length === 0
+    ? undefined
+    : el("ul", { class: "check-rows" }, ...rows.map((one) => checkRow(about, one)));
+
+function checkRow({ context, name, item, noun }: About, one: CheckRow): HTMLElement {
+  const { key, value } = one;
+  const state = rowState(one);
+  const words = isProblem(value) ? inPlace(root(value)) : onScreen(capital(value.why));
+  const waived =
+    isProblem(value) || !value.waived ? "" : ` Waived by ${value.waived.by}: ${value.waived.why}`;
+  const named = rowName(noun, key);
+  return el(
+    "li",
+    { id: rowId(name, key), tabindex: "-1", class: state === "fails" ? "row-fails" : undefined },
+    stateWord(state),
+    el(
+      "button",
+      { type: "button", class: "row-key", onclick: () => context.why(name, undefined, key) },
+      named,
+      el("span", { class: "unseen" }, ", why?"),
+    ),
+    el("span", { class: "row-why" }, words + waived),
+    !isProblem(value) &&
+      Number.isFinite(value.si) &&
+      el(
+        "span",
+        { class: "row-bar" },
+        marginBar(value, undefined, `${labelOf(item)}, ${named}: ${onScreen(value.why)}, ${value.judged}`),
+      ),
+  );
+}
+
+/** The same working stands behind every row: shown for the first that has an answer. */
+function workingOfOne({ value }: Cell, context: SheetContext): readonly Child[] {
+  if (isProblem(value) || value.type !== "checks" || value.key === "finding") return [];
+  const first = value.rows.find((one) => !isProblem(one.value));
+  if (!first || isProblem(first.value)) return [];
+  const check = first.value;
+  const guarded = value.rows.some((one) => !isProblem(one.value) && one.value.uncertainty > 0);
+  return [
+    part(`worked for ${value.key} ${first.key}`, threeLines(check.step, context.unitOf, check.unit)),
+    check.yes === undefined &&
+      part(
+        "limit",
+        el(
+          "p",
+          {},
+          `${capital(limitWords(check, context))}. ${guarded ? "Guarded: proven only if the value stays inside with its whole uncertainty." : "Compared unrounded; no uncertainty is stated."}`,
+        ),
+      ),
+  ];
+}

@@ -1,0 +1,125 @@
+// A working over the rows of a table: one answer for each key, outputs as columns with their units in the heads.
+// A row opens to its three lines and answers "why?".
+import { isMethodItem, type WorkingItem } from "../../document/item.ts";
+import type { Cell, RowsValue } from "../../engine/cell.ts";
+import { isProblem } from "../../problem.ts";
+import { el, replace } from "../dom.ts";
+import { more, nameInFormulas, noteOf, relations } from "../more.ts";
+import { noAnswerNote } from "../problem-note.ts";
+import { inWords, nounOfRows } from "../readings/place-words.ts";
+import { row, rowId } from "../row.ts";
+import type { ItemView, SheetContext } from "../sheet-context.ts";
+import { stateWord } from "../state-mark.ts";
+import { counted, labelOf } from "../words.ts";
+import { type AnswerColumn, answerCells, answerColumns, answerHead } from "./answer-columns.ts";
+import { rowWorking, workedOnce } from "./row-working.ts";
+
+export function rowsView(context: SheetContext, cell: Cell, item: WorkingItem): ItemView {
+  const { element, head, body } = row(context, cell.name, item, { wide: true });
+  if (isMethodItem(item)) head.append(el("span", { class: "method" }, item.by.replaceAll("-", " ")));
+  const content = el("div");
+  const opened = more("all steps and sources", labelOf(item));
+  body.append(content, opened.element);
+  const isOpen = new Set<string>();
+
+  const update = (now: Cell): void => {
+    const { value } = now;
+    element.classList.toggle("unanswered", isProblem(value));
+    if (isProblem(value)) replace(content, noAnswerNote(now, value, context), stateWord("no answer"));
+    else if (value.type === "rows") {
+      const noun = nounOfRows(item, value.key, context.itemOf);
+      replace(content, answersTable({ context, name: now.name, item, value, noun, isOpen }), caption(value));
+    }
+    opened.fill(() => [
+      noteOf(now),
+      ...(isProblem(value) || value.type !== "rows" ? [] : workedOnce(value, context)),
+      nameInFormulas(now),
+      ...relations(now, context),
+    ]);
+  };
+  update(cell);
+  return { element, update };
+}
+
+interface Answers {
+  readonly context: SheetContext;
+  readonly name: string;
+  readonly item: WorkingItem;
+  readonly value: RowsValue;
+  readonly noun: string;
+  /** Keys of the rows that stand open, kept while the values change. */
+  readonly isOpen: Set<string>;
+}
+
+function answersTable(answers: Answers): HTMLElement {
+  const { context, name, item, value } = answers;
+  const columns = answerColumns(value, context.outputsRead(name), context.unitOf);
+  return el(
+    "div",
+    {
+      class: "scroll",
+      tabindex: "0",
+      role: "region",
+      "aria-label": `answers by ${inWords(value.key)}: ${labelOf(item)}`,
+    },
+    el(
+      "table",
+      { class: "readings answers-by-row" },
+      el(
+        "thead",
+        {},
+        el("tr", {}, el("th", { scope: "col" }, inWords(value.key)), ...columns.map(answerHead)),
+      ),
+      el("tbody", {}, ...value.rows.flatMap((one) => answerRow(answers, columns, one))),
+    ),
+  );
+}
+
+type Answer = RowsValue["rows"][number];
+
+function answerRow(answers: Answers, columns: readonly AnswerColumn[], one: Answer): readonly HTMLElement[] {
+  const { context, name, noun, isOpen } = answers;
+  const detail = el("tr", { class: "row-detail", hidden: !isOpen.has(one.key) });
+  const fill = (): void =>
+    replace(detail, el("td", { colspan: columns.length + 1 }, ...rowWorking(one, name, noun, context)));
+  const button = el(
+    "button",
+    {
+      type: "button",
+      class: "row-key",
+      "aria-expanded": String(isOpen.has(one.key)),
+      "aria-label": `${noun} ${one.key}, working`,
+    },
+    one.key,
+  );
+  button.addEventListener("click", () => {
+    if (isOpen.has(one.key)) isOpen.delete(one.key);
+    else isOpen.add(one.key);
+    fill();
+    detail.hidden = !isOpen.has(one.key);
+    button.setAttribute("aria-expanded", String(isOpen.has(one.key)));
+  });
+  if (isOpen.has(one.key)) fill();
+  const line = el(
+    "tr",
+    { id: rowId(name, one.key), tabindex: "-1", class: isProblem(one.value) ? "unanswered-row" : undefined },
+    el("th", { scope: "row" }, button),
+    ...answerCells(one, columns, context),
+  );
+  return [line, detail];
+}
+
+function caption(value: RowsValue): HTMLElement {
+  const without = value.rows.filter((one) => isProblem(one.value)).length;
+  const warned = value.rows.filter(
+    ({ value: answer }) =>
+      !isProblem(answer) && answer.type === "solution" && answer.solution.warnings.length > 0,
+  ).length;
+  const words = [
+    counted(value.rows.length, "row"),
+    without > 0 && `${without} without an answer`,
+    warned > 0 && `${warned} with a warning`,
+    "a row opens to its working",
+  ];
+  return el("p", { class: "caption" }, `${words.filter(Boolean).join("; ")}.`);
+}

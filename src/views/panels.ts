@@ -1,0 +1,26 @@
+// What opens over the sheet, each fetched when it is first asked for: the chain behind a number, the entry of
+// readings, the way in for a table.
+import { lazily } from "./lazily.ts";
+import type { SheetContext } from "./sheet-context.ts";
+
+export interface Panels {
+  readonly why: (context: SheetContext, name: string, output?: string, row?: string) => void;
+  readonly enterReadings: (context: SheetContext, name: string, place?: string) => void;
+  readonly importTable: (context: SheetContext, name: string) => void;
+}
+
+export function panels(): Panels {
+  const why = lazily(async () => {
+    const { whyPanel } = await import("./why-panel.ts");
+    const made = whyPanel();
+    document.body.append(made.element);
+    return made;
+  });
+  const bench = lazily(async () => (await import("./bench/bench-entry.ts")).bench());
+  const table = lazily(async () => (await import("./csv/import-panel.ts")).importPanel());
+  return {
+    why: (context, name, output, row) => why((made) => made.show(context, name, output, row)),
+    enterReadings: (context, name, place) => bench((made) => made.show(context, name, place)),
+    importTable: (context, name) => table((made) => made.show(context, name)),
+  };
+}

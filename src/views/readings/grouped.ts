@@ -1,0 +1,14 @@
+// Things with the same key together, in the order in which the keys come.
+export function grouped<T>(
+  things: readonly T[],
+  keyOf: (thing: T) => string,
+): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const thing of things) {
+    const key = keyOf(thing);
+    const group = groups.get(key);
+    if (group) group.push(thing);
+    else groups.set(key, [thing]);
+  }
+  return groups;
+}

@@ -1,0 +1,38 @@
+// What a place is called: "hole 1, upper outer, along".
+import type { Item, ReadingItem } from "../../document/item.ts";
+
+/** "pinPasses" → "pin passes" */
+export const inWords = (name: string): string => name.replaceAll(/([A-Z])/g, " $1").toLowerCase();
+
+/** What one row of a reading is: the reading's own name in the singular, else its key column. */
+export function nounOf(item: ReadingItem, key: string): string {
+  const single = /^([a-z]+[^s])s$/.exec(item.name)?.[1];
+  return single !== undefined && item.key?.[0] === key ? single : inWords(key);
+}
+
+/** The noun of an answer or check by row, found at the reading it goes back to. */
+export function nounOfRows(item: Item, key: string, itemOf: (name: string) => Item | undefined): string {
+  const met = new Set<string>();
+  let at: Item | undefined = item;
+  while (at && (at.kind === "working" || at.kind === "check") && at.each !== undefined) {
+    if (met.has(at.each)) break;
+    met.add(at.each);
+    at = itemOf(at.each);
+  }
+  return at?.kind === "reading" ? nounOf(at, key) : inWords(key);
+}
+
+/** The key columns of a place, in order, with their values. */
+export type Place = readonly (readonly [column: string, value: string])[];
+
+export function placeWords(item: ReadingItem, place: Place): string {
+  return place
+    .map(([column, value], i) => {
+      if (i === 0) return /^\d|^.{1,3}$/.test(value) ? `${nounOf(item, column)} ${value}` : value;
+      return /^\d|^.{1,2}$/.test(value) ? `${inWords(column)} ${value}` : value;
+    })
+    .join(", ");
+}
+
+/** "hole 1": the group that a reading is compared with. */
+export const groupWords = (item: ReadingItem, place: Place): string => placeWords(item, place.slice(0, 1));

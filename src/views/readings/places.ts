@@ -1,0 +1,116 @@
+// The readings that a table wants, in order: one step for each place and each column to be read there.
+import type { ColumnKind, ReadingItem } from "../../document/item.ts";
+import type { ReadingState, TableValue } from "../../engine/cell.ts";
+import { type Place, placeWords } from "./place-words.ts";
+
+export interface Step {
+  readonly id: string;
+  readonly place: Place;
+  readonly words: string;
+  readonly column: string;
+  readonly kind: ColumnKind;
+  readonly unit: string | undefined;
+  /** Row that counts for this place, if there is one. */
+  readonly row: number | undefined;
+  readonly text: string;
+  readonly state: ReadingState;
+  /** Why nothing could be read, or why it was set aside. */
+  readonly reason: string;
+}
+
+const notRead: ReadonlySet<string> = new Set(["state", "reason"]);
+
+/** Columns that say which reading a row is. */
+export const keyColumns = (item: ReadingItem): readonly string[] =>
+  item.key ?? Object.keys(item.expect ?? {});
+
+/** Columns to be read; a remark is never asked for. */
+export const askedColumns = (item: ReadingItem): readonly string[] =>
+  Object.entries(item.columns).flatMap(([name, kind]) =>
+    kind === "text" || notRead.has(name) || keyColumns(item).includes(name) ? [] : [name],
+  );
+
+export const textAt = (table: TableValue, column: string, row: number): string =>
+  table.columns.find((one) => one.name === column)?.typed[row] ?? "";
+
+export function stepsOf(item: ReadingItem, table: TableValue): readonly Step[] {
+  const keys = keyColumns(item);
+  const rows = rowsByPlace(keys, table);
+  const places = new Map<string, Place>();
+  for (const place of [...expectedPlaces(item, keys), ...rows.places]) places.set(idOf(place), place);
+  const columns = askedColumns(item);
+  const labels = columns.length > 1;
+  return [...places].flatMap(([id, place]) => {
+    const row = rows.current.get(id);
+    return columns.map((column) => stepAt({ item, table, id, place, row, column, labels }));
+  });
+}
+
+interface At {
+  readonly item: ReadingItem;
+  readonly table: TableValue;
+  readonly id: string;
+  readonly place: Place;
+  readonly row: number | undefined;
+  readonly column: string;
+  readonly labels: boolean;
+}
+
+function stepAt({ item, table, id, place, row, column, labels }: At): Step {
+  const text = row === undefined ? "" : textAt(table, column, row);
+  const state = row === undefined ? "missing" : (table.states[row] ?? "missing");
+  const found = table.columns.find((one) => one.name === column);
+  return {
+    id: `${id}|${column}`,
+    place,
+    words:
+      placeWords(item, place) + (labels ? `, ${column.replaceAll(/([A-Z])/g, " $1").toLowerCase()}` : ""),
+    column,
+    kind: item.columns[column] ?? "text",
+    unit: found?.unit,
+    row,
+    text,
+    state: text === "" && state !== "set aside" ? "missing" : state === "missing" ? "entered" : state,
+    reason: row === undefined ? "" : textAt(table, "reason", row),
+  };
+}
+
+export const idOf = (place: Place): string => place.map(([, value]) => value).join("·");
+
+/** Every combination of the expected values, in the order of the page. */
+function expectedPlaces(item: ReadingItem, keys: readonly string[]): readonly Place[] {
+  const expected = Object.entries(item.expect ?? {});
+  if (expected.length === 0 || !keys.every((key) => item.expect?.[key])) return [];
+  let places: Record<string, string>[] = [{}];
+  for (const [column, values] of expected)
+    places = places.flatMap((before) => values.map((value) => ({ ...before, [column]: value })));
+  return places.map((place) => keys.map((key) => [key, place[key] ?? ""]));
+}
+
+/** Places that have rows, and the row that counts at each: the last that is not corrected. */
+function rowsByPlace(keys: readonly string[], table: TableValue) {
+  const current = new Map<string, number>();
+  const places: Place[] = [];
+  for (let row = 0; row < table.rows; row += 1) {
+    const place: Place =
+      keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
+    const id = idOf(place);
+    if (!current.has(id)) places.push(place);
+    const before = current.get(id);
+    if (counts(table, row) || before === undefined || !counts(table, before)) current.set(id, row);
+  }
+  return { current, places };
+}
+
+const counts = (table: TableValue, row: number): boolean =>
+  table.states[row] !== "set aside" && table.states[row] !== "corrected";
+
+/** The next reading to take after this one, round to the start; what cannot be read is not asked for again. */
+export function nextWanted(steps: readonly Step[], after: number): number | undefined {
+  const isWanted = (step: Step | undefined) => step?.state === "missing" && step.reason === "";
+  for (let i = 1; i <= steps.length; i += 1) {
+    const at = (after + i) % steps.length;
+    if (isWanted(steps[at])) return at;
+  }
+  return undefined;
+}

@@ -1,0 +1,48 @@
+// What is said of single readings: where they stand, what replaced them and why.
+import type { ReadingItem } from "../../document/item.ts";
+import type { TableValue } from "../../engine/cell.ts";
+import { isProblem } from "../../problem.ts";
+import { unit, unitLabel } from "../../units/unit.ts";
+import { inWords, type Place, placeWords } from "./place-words.ts";
+import { textAt } from "./places.ts";
+
+/** Column heads as d / mm. */
+export function headWords(name: string, unitText: string | undefined): string {
+  const found = unitText === undefined ? undefined : unit(unitText);
+  const label = found && !isProblem(found) ? unitLabel(found) : (unitText ?? "");
+  return label === "" ? inWords(name) : `${inWords(name)} / ${label}`;
+}
+
+export function placeOfRow(item: ReadingItem, table: TableValue, row: number): Place {
+  const keys = item.key ?? Object.keys(item.expect ?? {});
+  return keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
+}
+
+export const rowWords = (item: ReadingItem, table: TableValue, row: number): string =>
+  placeWords(item, placeOfRow(item, table, row));
+
+/** The later row that took the place of a corrected one. */
+export function replacedBy(table: TableValue, row: number): number | undefined {
+  const same = (other: number) =>
+    table.key.every((key) => textAt(table, key, other) === textAt(table, key, row));
+  for (let other = row + 1; other < table.rows; other += 1)
+    if (table.states[other] !== "set aside" && same(other)) return other;
+  return undefined;
+}
+
+/** Columns of numbers. */
+export const measured = (table: TableValue) =>
+  table.columns.filter((column) => column.kind !== "tag" && column.kind !== "text");
+
+/** The numbers of a row with their units: "25.012 mm". */
+export function valuesOfRow(table: TableValue, row: number): string {
+  return measured(table)
+    .map((column) => {
+      const text = column.typed[row] ?? "";
+      if (text === "") return "";
+      const head = headWords("", column.unit).replace(/^ \/ /, "");
+      return /^[-+\u2212]?[\d.,]+$/.test(text) && head !== "" ? `${text} ${head}` : text;
+    })
+    .filter((text) => text !== "")
+    .join(", ");
+}

@@ -1,0 +1,114 @@
+// Exceptions among the rows of a line: checks by row, answers by row, and readings that are missing or odd.
+import type { Cell } from "../engine/cell.ts";
+import { isProblem, root } from "../problem.ts";
+import { type State, states } from "../verdict.ts";
+import { rowName, rowState } from "./items/checks.ts";
+import { onScreen } from "./on-screen.ts";
+import { inPlace } from "./problem-note.ts";
+import { nounOfRows } from "./readings/place-words.ts";
+import { stepsOf } from "./readings/places.ts";
+import type { SheetContext } from "./sheet-context.ts";
+import type { Exception } from "./summary.ts";
+import { capital, counted } from "./words.ts";
+
+export interface RowException {
+  readonly key: string;
+  /** "hole 18" */
+  readonly says: string;
+  readonly words: string;
+}
+
+/** Every judgement of the page, row by row where a check has rows. */
+export function statesOf({ item, value }: Cell): readonly State[] {
+  if (item.kind !== "check") return [];
+  if (isProblem(value)) return ["no answer"];
+  if (value.type === "check") return [value.state];
+  if (value.type !== "checks") return [];
+  return value.key === "finding" || value.rows.length === 0 ? [value.state] : value.rows.map(rowState);
+}
+
+export function rowExceptions(cell: Cell, itemOf: SheetContext["itemOf"]): readonly Exception[] {
+  return [...ofChecks(cell, itemOf), ...ofAnswers(cell, itemOf), ...ofReadings(cell)];
+}
+
+/** One entry for each state that is not proven, with its rows. */
+function ofChecks({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]): readonly Exception[] {
+  if (isProblem(value) || value.type !== "checks") return [];
+  const noun = value.key === "finding" ? "finding" : nounOfRows(item, value.key, itemOf);
+  return states
+    .filter((state) => state !== "proven")
+    .flatMap((state): Exception[] => {
+      const rows = value.rows.filter((row) => rowState(row) === state);
+      if (rows.length === 0) return [];
+      const listed = rows.map(({ key, value: check }) => ({
+        key,
+        says: rowName(noun, key),
+        words: isProblem(check) ? (check.cause ? "" : inPlace(root(check))) : onScreen(check.why),
+      }));
+      const wait = rows.filter(({ value: check }) => isProblem(check) && check.cause).length;
+      const waiting =
+        wait === 0 ? "" : ` ${wait === rows.length ? "They wait" : `${wait} wait`} for lines before.`;
+      const words =
+        noun === "finding" ? `${rows.length} found.` : `${rows.length} of ${value.rows.length}.${waiting}`;
+      return [{ mark: state, name, words, rows: listed }];
+    });
+}
+
+/** Rows that have no answer of their own, and rows with warnings, each once. */
+function ofAnswers({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]): readonly Exception[] {
+  if (isProblem(value) || value.type !== "rows") return [];
+  const noun = nounOfRows(item, value.key, itemOf);
+  const without = value.rows.flatMap(({ key, value: answer }) =>
+    isProblem(answer) && answer.cause === undefined
+      ? [{ key, says: `${noun} ${key}`, words: inPlace(answer) }]
+      : [],
+  );
+  const warned = value.rows.flatMap(({ key, value: answer }) => {
+    const warning =
+      !isProblem(answer) && answer.type === "solution" ? answer.solution.warnings[0] : undefined;
+    return warning ? [{ key, says: `${noun} ${key}`, words: capital(warning.why ?? warning.what) }] : [];
+  });
+  return [
+    ...(without.length > 0
+      ? [
+          {
+            mark: "no answer" as const,
+            name,
+            words: `${without.length} of ${value.rows.length}.`,
+            rows: without,
+          },
+        ]
+      : []),
+    ...(warned.length > 0
+      ? [{ mark: "warning" as const, name, words: `${warned.length} of ${value.rows.length}.`, rows: warned }]
+      : []),
+  ];
+}
+
+function ofReadings({ name, item, value }: Cell): readonly Exception[] {
+  if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
+  const steps = stepsOf(item, value);
+  const odd = steps.filter((step) => step.state === "odd");
+  const missing = steps.filter((step) => step.state === "missing");
+  const all = counted(steps.length, "reading");
+  return [
+    ...(value.missing > 0
+      ? [
+          {
+            mark: "missing" as const,
+            name,
+            words: `${Math.max(missing.length, value.missing)} of ${all} missing.`,
+          },
+        ]
+      : []),
+    ...(odd.length > 0
+      ? [
+          {
+            mark: "odd" as const,
+            name,
+            words: `${odd.length} of ${all} asked about: ${odd.map((step) => step.words).join("; ")}.`,
+          },
+        ]
+      : []),
+  ];
+}
