@@ -1,8 +1,8 @@
 // The readings of one bore laid out by depth and direction, with the places still to be read.
-import { depthForms } from "../../methods/fits/hole-form.ts";
+import { depthForms, holeForm } from "../../methods/fits/hole-form.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { PictureInputs } from "./drawing.ts";
-import { numbersOf } from "./inputs.ts";
+import { numbersOf, siValue } from "./inputs.ts";
 import { maybeWord, numberIn, only, positionIn, type Row, rowsOf, wordIn } from "./lists.ts";
 
 export interface BoreReading {
@@ -31,6 +31,8 @@ export interface Bore {
   /** The depth above the split line. */
   readonly splitAfter: string | undefined;
   readonly exaggeration: number | undefined;
+  /** Largest less smallest mean of a depth, where more than one is read. */
+  readonly taper: number | undefined;
 }
 
 const name = "hole-section";
@@ -78,6 +80,7 @@ export function readBore(inputs: PictureInputs): Bore | Problem {
     depths: depths.map((depth, i) => depthRow(depth, readings[i] ?? [])),
     splitAfter,
     exaggeration: numbers.exaggeration,
+    taper: taperOf(readings.flat()),
   };
 }
 
@@ -111,6 +114,16 @@ function depthRow(depth: string, readings: readonly BoreReading[]): DepthRow {
   );
   const form = depthForms(known)[0];
   return { depth, readings, mean: form?.mean, ovality: form?.ovality, wide: form?.direction };
+}
+
+function taperOf(readings: readonly BoreReading[]): number | undefined {
+  const solved = holeForm.solveNamed({
+    readings: readings.flatMap(({ depth, direction, value }) =>
+      value === undefined ? [] : [{ depth, direction, value: siValue("length", value) }],
+    ),
+  });
+  const taper = isProblem(solved) ? undefined : solved.outputs["taper"];
+  return taper && "si" in taper ? taper.si : undefined;
 }
 
 export const allReadings = ({ depths }: Bore): readonly BoreReading[] =>

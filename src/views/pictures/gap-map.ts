@@ -52,7 +52,7 @@ function tableRow(
     way(step.tiltX),
     way(step.tiltY),
     number(step.tilt, tilt),
-    ...(limited ? [step.tiltLimit === undefined ? "free" : tilt.number(step.tiltLimit)] : []),
+    ...(limited ? [step.tiltLimit === undefined ? withoutLimit(step) : tilt.number(step.tiltLimit)] : []),
     number(step.twist, gap),
   ];
 }
@@ -65,13 +65,7 @@ function sentenceOf({ now, limited, twistLimit }: Gaps, gap: Small, tilt: Small)
       : `Step ${now.step}: mean gap ${gap.text(now.mean)}`,
   ];
   if (now.tilt !== undefined) {
-    const against = overTilt(now)
-      ? `, above the ${tilt.number(now.tiltLimit ?? 0)} allowed`
-      : now.tiltLimit === undefined
-        ? limited
-          ? ", no limit left"
-          : ""
-        : `, ${tilt.number(now.tiltLimit)} allowed`;
+    const against = limited ? limitWords(now, tilt) : "";
     parts.push(`, tilt ${tilt.text(now.tilt)}${against}`);
   }
   if (now.twist !== undefined)
@@ -83,4 +77,12 @@ function sentenceOf({ now, limited, twistLimit }: Gaps, gap: Small, tilt: Small)
   const missing = now.stations.filter((each) => each.gap === undefined).map(({ station }) => spaced(station));
   if (missing.length > 0) parts.push(` Not read: ${missing.join(", ")}.`);
   return parts.join("");
+}
+
+const withoutLimit = ({ free }: Step): string => (free ? "free" : "none");
+
+function limitWords(step: Step, tilt: Small): string {
+  if (step.tiltLimit === undefined) return step.free ? ", the dowels are clear" : ", no limit given";
+  if (overTilt(step)) return `, above the ${tilt.number(step.tiltLimit)} allowed`;
+  return `, ${tilt.number(step.tiltLimit)} allowed`;
 }

@@ -19,15 +19,16 @@ export interface Step {
   readonly tiltY: number | undefined;
   readonly tilt: number | undefined;
   readonly twist: number | undefined;
-  /** Undefined where none is given, as once the dowels are clear. */
   readonly tiltLimit: number | undefined;
+  /** The dowels are out of their holes: no limit is left, which is not the same as no limit known. */
+  readonly free: boolean;
 }
 
 export interface Gaps {
   readonly steps: readonly Step[];
   /** The step drawn. */
   readonly now: Step;
-  /** Whether any limit of tilt is known, so that a step without one is free. */
+  /** Whether a limit of tilt is given for any step. */
   readonly limited: boolean;
   readonly twistLimit: number | undefined;
 }
@@ -53,11 +54,11 @@ export function readGaps(inputs: PictureInputs): Gaps | Problem {
   if (isProblem(planes)) return planes;
   const limitOf = tiltLimits(inputs);
   if (isProblem(limitOf)) return limitOf;
-  const numbers = numbersOf(name, inputs, {}, { twistLimit: "length" });
+  const numbers = numbersOf(name, inputs, {}, { twistLimit: "length", engagedLength: "length" });
   if (isProblem(numbers)) return numbers;
   const asked = maybeWord(name, inputs, "step");
   if (isProblem(asked)) return asked;
-  const steps = planes.map((plane) => stepOf(plane, stations, limitOf));
+  const steps = planes.map((plane) => stepOf(plane, stations, limitOf, numbers.engagedLength));
   const now = asked === undefined ? steps.at(-1) : steps.find(({ step }) => step === asked);
   if (!now)
     return problem({
@@ -95,7 +96,12 @@ function tiltLimits(inputs: PictureInputs): LimitOf | Problem {
   return isProblem(number) ? number : () => number.tiltLimit;
 }
 
-function stepOf(plane: Row, stations: readonly Row[], limitOf: LimitOf): Step {
+function stepOf(
+  plane: Row,
+  stations: readonly Row[],
+  limitOf: LimitOf,
+  engagedLength: number | undefined,
+): Step {
   const step = wordIn(plane, "step") ?? "";
   const here = stations.filter((row) => wordIn(row, "step") === step);
   return {
@@ -112,6 +118,7 @@ function stepOf(plane: Row, stations: readonly Row[], limitOf: LimitOf): Step {
     tilt: numberIn(plane, "tilt"),
     twist: numberIn(plane, "twist"),
     tiltLimit: limitOf(step),
+    free: engagedLength !== undefined && (numberIn(plane, "mean") ?? 0) >= engagedLength,
   };
 }
 

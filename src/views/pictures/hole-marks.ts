@@ -113,7 +113,10 @@ function checksOf(inputs: PictureInputs): readonly CheckList[] | Problem {
   return lists;
 }
 
-/** The worst state counts; the checks that give it are named. */
+/**
+ * The worst state counts; the checks that give it are named. A hole without a pair, such as a plain one,
+ * is judged only where a check finds something: a bolt with the right mark is no proven fit.
+ */
 function judged(
   pair: Row | undefined,
   checks: readonly CheckList[],
@@ -126,6 +129,7 @@ function judged(
     ),
   ];
   const worst = states.find((state) => found.some((each) => each.state === state));
+  if (worst === "proven" && !pair) return { state: undefined, because: [] };
   const because =
     worst === "proven"
       ? []

@@ -182,6 +182,6 @@ function splitLine({ depths, splitAfter }: Bore, right: number, beside: boolean)
     line("split", 0, y, right, y),
     beside
       ? text("split line", right + 8, y + 4.5, "start", "region-text")
-      : text("split", right, y - 5, "end", "region-text"),
+      : text("split", right - 5, y - 5, "end", "region-text"),
   ];
 }

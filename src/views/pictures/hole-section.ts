@@ -53,6 +53,7 @@ function sentenceOf(bore: Bore, length: (si: number) => string, small: Small): s
     parts.push(
       `; most oval at ${spaced(worst.depth)}, ${small.text(worst.ovality)}, wide ${worst.wide ?? ""}`,
     );
+  if (bore.taper !== undefined) parts.push(`; depth means differ by ${small.text(bore.taper)}`);
   parts.push(".");
   if (next) parts.push(` Next: ${placeWords(next)}.`);
   return parts.join("");

@@ -15,7 +15,7 @@ const head = 36;
 const between = 10;
 
 export const historyHeight = ({ steps }: Gaps): number =>
-  head + tiltHeight + (hasTwist(steps) ? between + head + twistHeight : 0) + 44;
+  head + tiltHeight + (hasTwist(steps) ? between + head + twistHeight : 0) + 48;
 
 const hasTwist = (steps: readonly Step[]): boolean => steps.some(({ twist }) => twist !== undefined);
 
@@ -26,6 +26,8 @@ interface Strip {
   readonly small: Small;
   readonly of: (step: Step) => number | undefined;
   readonly limit: (step: Step) => number | undefined;
+  /** What is said of a step without a limit. */
+  readonly without: (step: Step) => string | undefined;
   readonly over: (step: Step) => boolean;
 }
 
@@ -45,6 +47,7 @@ export function stepHistory(gaps: Gaps, shown: Shown, width: number): readonly S
       small: shown.tilt,
       of: ({ tilt }) => tilt,
       limit: ({ tiltLimit }) => tiltLimit,
+      without: ({ free }) => (!gaps.limited ? undefined : free ? "free" : "none"),
       over: overTilt,
     },
     {
@@ -54,6 +57,7 @@ export function stepHistory(gaps: Gaps, shown: Shown, width: number): readonly S
       small: shown.gap,
       of: ({ twist }) => twist,
       limit: () => twistLimit,
+      without: () => undefined,
       over: (step) => overTwist(step, twistLimit),
     },
   ];
@@ -63,18 +67,18 @@ export function stepHistory(gaps: Gaps, shown: Shown, width: number): readonly S
   const each = (right - left) / Math.max(1, steps.length);
   const thin = Math.ceil(34 / each);
   return [
-    svg("rect", { class: "here", x: at(now) - 13, y: head - 4, width: 26, height: foot - head + 38, rx: 3 }),
-    ...drawn.flatMap((strip) => oneStrip(strip, steps, at, { left, right, limited: gaps.limited })),
-    text("step", left - 8, foot + 16, "end", "quiet-text"),
-    text("gap", left - 8, foot + 33, "end", "quiet-text"),
+    svg("rect", { class: "here", x: at(now) - 13, y: head - 4, width: 26, height: foot - head + 44, rx: 3 }),
+    ...drawn.flatMap((strip) => oneStrip(strip, steps, at, { left, right })),
+    text("step", left - 8, foot + 21, "end", "quiet-text"),
+    text("gap", left - 8, foot + 38, "end", "quiet-text"),
     ...steps.flatMap((step, i) =>
       i % thin === 0 || step === now
         ? [
-            text(step.step, at(step), foot + 16, "middle", step === now ? "strong-text" : ""),
+            text(step.step, at(step), foot + 21, "middle", step === now ? "strong-text" : ""),
             text(
               step.mean === undefined ? "–" : short(step.mean, shown.gap),
               at(step),
-              foot + 33,
+              foot + 38,
               "middle",
               "quiet-text",
             ),
@@ -96,7 +100,7 @@ function oneStrip(
   strip: Strip,
   steps: readonly Step[],
   at: (step: Step) => number,
-  { left, right, limited }: { readonly left: number; readonly right: number; readonly limited: boolean },
+  { left, right }: { readonly left: number; readonly right: number },
 ): readonly SVGElement[] {
   const { top, height, of, limit, over, small } = strip;
   const foot = top + height;
@@ -119,7 +123,7 @@ function oneStrip(
         top,
         most,
         small,
-        free: limited && strip.title.startsWith("tilt"),
+        without: strip.without(step),
       });
       if (value === undefined) return [...marks, markAt("no answer", px, foot - 8)];
       const stem = line("stem", px, foot, px, y(value));
@@ -135,7 +139,7 @@ function oneStrip(
   ];
 }
 
-/** A short bar at the limit; an arrow where it lies beyond the strip, the word free where there is none. */
+/** A short bar at the limit; an arrow where it lies beyond the strip, a word where there is none. */
 function limitMark(
   limit: number | undefined,
   px: number,
@@ -144,10 +148,15 @@ function limitMark(
     top,
     most,
     small,
-    free,
-  }: { readonly top: number; readonly most: number; readonly small: Small; readonly free: boolean },
+    without,
+  }: {
+    readonly top: number;
+    readonly most: number;
+    readonly small: Small;
+    readonly without: string | undefined;
+  },
 ): readonly SVGElement[] {
-  if (limit === undefined) return free ? [text("free", px, top + 6, "middle", "quiet-text")] : [];
+  if (limit === undefined) return without ? [text(without, px, top + 6, "middle", "quiet-text")] : [];
   if (limit <= most) return [line("limit-bar", px - 11, y(limit), px + 11, y(limit))];
   return [
     svg("path", {

@@ -128,8 +128,9 @@ function headline(
       text(count, 2, 54, "start", "quiet-text"),
     ];
   const { net, set, adapter } = settingAt(next);
+  const narrow = width < 1.8 * breadthOf(`position ${next}`, 26);
   return [
-    text(`position ${next}`, 2, 32, "start", "big-text"),
+    text(narrow ? next : `position ${next}`, 2, 32, "start", "big-text"),
     text(count, 2, 54, "start", "quiet-text"),
     text(set === undefined ? "no set torque" : torque.own(set), width - 2, 32, "end", "big-text"),
     text(

@@ -121,7 +121,7 @@ function sentenceOf(story: Story, angle: Words, torque: Words): string {
   const { nuts, middle, band, target, torqueBand, pass } = story;
   const odd = nuts.filter((nut) => ["low", "high"].includes(angleWord(nut, story)));
   const read = nuts.filter((nut) => nut.angle !== undefined).length;
-  const where = pass === undefined ? "" : `, ${/^pass/.test(pass) ? pass : `pass ${pass}`}`;
+  const where = pass === undefined ? "" : `, ${pass.startsWith("pass") ? pass : `pass ${pass}`}`;
   const outside =
     odd.length === 0
       ? "All lie in the band."

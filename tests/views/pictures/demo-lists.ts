@@ -30,6 +30,12 @@ function solved(id: string, inputs: Parameters<typeof solve>[1]): Solution {
   return found;
 }
 
+function listIn(solution: Solution, name: string): List {
+  const output = solution.outputs[name];
+  if (output?.kind !== "list") throw new Error(`${name} is no list`);
+  return output;
+}
+
 export const holesFile = csvParse(holesCsv);
 export const boltsFile = csvParse(boltsCsv);
 const gapsFile = csvParse(gapsCsv);
@@ -225,28 +231,34 @@ export function gaps(change: (name: string, step: string, gap: number) => number
 
 const lengthDimension = { length: 1, mass: 0, time: 0, temperature: 0 };
 
-export const order = solved("tightening-order", {
-  arrangement: "split line",
-  positions: found.map((hole) => ({
-    position: hole["hole_no"] ?? "",
-    side: hole["side"] ?? "",
-    x: `${hole["x_mm"]} mm`,
-  })),
-}).outputs["order"] as List;
+export const order = listIn(
+  solved("tightening-order", {
+    arrangement: "split line",
+    positions: found.map((hole) => ({
+      position: hole["hole_no"] ?? "",
+      side: hole["side"] ?? "",
+      x: `${hole["x_mm"]} mm`,
+    })),
+  }),
+  "order",
+);
 
 const wordOf = (cell: ScalarOutput | undefined): string => (cell?.kind === "text" ? cell.text : "");
 const passLines = recordFile.filter((line) => (line["pass"] ?? "").startsWith("pass"));
 
-export const passes = solved("pass-torques", {
-  finalTorque: "500 N.m",
-  fractions: ["0.3", "0.6", "1"].map((fraction) => ({ fraction })),
-  order: order.rows.map((each) => ({ position: wordOf(each["position"]) })),
-  runOn: passLines
-    .filter((line) => line["pass"] === "pass 1")
-    .map((line) => ({ position: line["position"] ?? "", torque: `${line["run_on_Nm"]} N.m` })),
-  adapters: ["9", "12"].map((position) => ({ position, length: "60 mm" })),
-  wrenchLength: "650 mm",
-}).outputs["passes"] as List;
+export const passes = listIn(
+  solved("pass-torques", {
+    finalTorque: "500 N.m",
+    fractions: ["0.3", "0.6", "1"].map((fraction) => ({ fraction })),
+    order: order.rows.map((each) => ({ position: wordOf(each["position"]) })),
+    runOn: passLines
+      .filter((line) => line["pass"] === "pass 1")
+      .map((line) => ({ position: line["position"] ?? "", torque: `${line["run_on_Nm"]} N.m` })),
+    adapters: ["9", "12"].map((position) => ({ position, length: "60 mm" })),
+    wrenchLength: "650 mm",
+  }),
+  "passes",
+);
 
 /** What is written in the record, up to so many rows of it. */
 export const done = (rows = passLines.length): List =>
@@ -292,7 +304,7 @@ export function chosen() {
     const values = shankReadings(line).map(({ value }) => value);
     return { largest: Math.max(...values), mean: values.reduce((a, b) => a + b, 0) / values.length };
   };
-  const outputs = solved("select-bolts", {
+  const selected = solved("select-bolts", {
     holes: holes.map((hole) => {
       const form = solved("hole-form", { readings: typed(boreReadings(hole)) }).outputs;
       const at = (name: string) => {
@@ -312,9 +324,9 @@ export function chosen() {
       return { tag, largest: `${largest} mm`, mean: `${mean} mm` };
     }),
     ...limits,
-  }).outputs;
+  });
   return {
-    pairs: outputs["pairs"] as List,
+    pairs: listIn(selected, "pairs"),
     bolts: list([...usable, "15"].map((tag) => ({ tag: text(tag) }))),
   };
 }

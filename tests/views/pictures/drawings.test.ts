@@ -8,7 +8,7 @@ import { isProblem, problem, sentence } from "../../../src/problem.ts";
 import type { Drawing, PictureInputs } from "../../../src/views/pictures/drawing.ts";
 import { pictureNamed } from "../../../src/views/pictures/index.ts";
 import { gaps, list, mm, oneHole, si, text } from "./demo-lists.ts";
-import { drawnText, type PlainElement, usePlainDocument } from "./plain-document.ts";
+import { drawnText, PlainElement, usePlainDocument } from "./plain-document.ts";
 import { samples } from "./samples.ts";
 
 beforeAll(usePlainDocument);
@@ -33,8 +33,11 @@ async function trouble(picture: string, inputs: PictureInputs): Promise<string> 
   return isProblem(found) ? sentence(found) : "drawn";
 }
 
-const asPlain = (drawing: Drawing, width: number): PlainElement =>
-  drawing.draw(width) as unknown as PlainElement;
+function asPlain(drawing: Drawing, width: number): PlainElement {
+  const root: unknown = drawing.draw(width);
+  if (!(root instanceof PlainElement)) throw new Error("drawn in another document");
+  return root;
+}
 
 function textOf(drawing: Drawing): string {
   const { title, head, rows } = drawing.table;

@@ -2,6 +2,7 @@
 import { usualUnit } from "../../../src/methods/solution.ts";
 import { isProblem, sentence } from "../../../src/problem.ts";
 import { el, replace } from "../../../src/views/dom.ts";
+import type { PictureInputs } from "../../../src/views/pictures/drawing.ts";
 import { pictureNamed } from "../../../src/views/pictures/index.ts";
 import { samples } from "./samples.ts";
 
@@ -9,6 +10,7 @@ declare global {
   interface Window {
     sampleNames: readonly string[];
     drawSample: (name: string, width: number) => Promise<string>;
+    drawInputs: (picture: string, inputs: PictureInputs, width: number) => Promise<string>;
   }
 }
 
@@ -17,9 +19,13 @@ window.sampleNames = samples.map(({ name }) => name);
 window.drawSample = async (name, width) => {
   const sample = samples.find((each) => each.name === name);
   if (!sample) throw new Error(`no sample ${name}`);
-  const picture = await pictureNamed(sample.picture);
+  return window.drawInputs(sample.picture, sample.inputs, width);
+};
+
+window.drawInputs = async (name, inputs, width) => {
+  const picture = await pictureNamed(name);
   if (isProblem(picture)) throw new Error(sentence(picture));
-  const drawing = picture(sample.inputs, usualUnit);
+  const drawing = picture(inputs, usualUnit);
   if (isProblem(drawing)) throw new Error(sentence(drawing));
   const { head, rows } = drawing.table;
   const cells = (tag: "th" | "td", texts: readonly string[]) =>

@@ -33,6 +33,7 @@ const gapLists = {
   planes: gapInputs.planes,
   tiltLimit: gapInputs.tiltLimit,
   twistLimit: mm(0.1),
+  engagedLength: mm(30),
 };
 const adapters = list(["9", "12"].map((position) => ({ position: text(position) })));
 const tightening = { positions, order, passes, adapters };
