@@ -1,6 +1,6 @@
 // The words of a check: what it asked, and value against limit in the unit of the page.
 import { methods } from "../methods/register.ts";
-import { formatShort, type UnitChoice } from "../methods/solution.ts";
+import { formatShort, type Solution, type UnitChoice } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
 import { formatIn } from "../units/format.ts";
 import { type Unit, unit } from "../units/unit.ts";
@@ -11,17 +11,24 @@ import type { Results } from "./scope.ts";
 /** What a yes or no answers: the output's own words, else the formula as written. */
 export function asked(that: string, results: Results): string {
   const [name = "", part = ""] = that.split(".");
-  const cell = results.get(name);
-  if (!cell || isProblem(cell) || cell.type !== "solution") return that;
-  return methods.get(cell.solution.method)?.outputs[part]?.says ?? that;
+  const solution = solutionAt(name, results);
+  return (solution && methods.get(solution.method)?.outputs[part]?.says) ?? that;
 }
 
 /** The method's own words, where the check asks for an output of a method that warned. */
 export function warningOf(that: string, results: Results): string | undefined {
-  const cell = results.get(that.split(".")[0] ?? that);
-  const warning =
-    cell && !isProblem(cell) && cell.type === "solution" ? cell.solution.warnings[0] : undefined;
+  const warning = solutionAt(that.split(".")[0] ?? that, results)?.warnings[0];
   return warning && `${warning.why}: ${warning.what} is ${warning.got}, must ${warning.must}`;
+}
+
+/** The answer of a working, or of its row where one is at hand. */
+function solutionAt(name: string, results: Results): Solution | undefined {
+  const cell = results.get(name);
+  if (!cell || isProblem(cell)) return undefined;
+  if (cell.type === "solution") return cell.solution;
+  if (cell.type !== "rows") return undefined;
+  const row = cell.rows.find(({ key }) => key === results.row?.tags[cell.key]);
+  return row && !isProblem(row.value) && row.value.type === "solution" ? row.value.solution : undefined;
 }
 
 /** The unit asked for where the checked value stands, else that of its kind. */

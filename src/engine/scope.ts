@@ -5,15 +5,7 @@ import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionless } from "../units/dimension.ts";
 import { type Kind, kinds } from "../units/kind.ts";
-import type {
-  CellValue,
-  FormulaValue,
-  Named,
-  RowsValue,
-  SolutionValue,
-  TableColumn,
-  TableValue,
-} from "./cell.ts";
+import type { CellValue, FormulaValue, Named, RowsValue, SolutionValue, TableValue } from "./cell.ts";
 
 /** Results of the cells an item uses, and the names of the whole page for suggestions. */
 export interface Results {
@@ -197,16 +189,21 @@ function column(
   if (found.kind === "tag" || found.kind === "text") return notANumber(fullName, "texts");
   const at = rowsAtHand(table, row);
   const values = at.map((i) => found.values[i]).filter((v): v is number => typeof v === "number"); // a blank is missing, never zero
-  const single = row && row.table === name ? oneValue(found, at) : undefined;
-  return single === undefined ? numbers(found.kind, values, fullName) : number(found.kind, single, fullName);
+  if (row?.table === name && at.length === 1) {
+    const [value] = values;
+    return value === undefined ? missingReading(fullName, row) : number(found.kind, value, fullName);
+  }
+  return numbers(found.kind, values, fullName);
 }
 
-/** Where each row of the table is its own key, its value is one number and not a column. */
-function oneValue(found: TableColumn, at: readonly number[]): number | undefined {
-  const [only] = at;
-  const value = at.length === 1 && only !== undefined ? found.values[only] : undefined;
-  return typeof value === "number" ? value : undefined;
-}
+/** Where each row stands by itself, a blank says so; it is neither zero nor left out. */
+const missingReading = (what: string, row: RowContext): Problem =>
+  problem({
+    code: "missing",
+    what: `${what} · ${[...new Set(Object.values(row.tags))].join(" · ")}`,
+    got: "no reading",
+    must: "be read",
+  });
 
 export function unknownName(name: string, known: readonly string[]): Problem {
   const near = nearest(

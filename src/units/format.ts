@@ -42,13 +42,14 @@ function toDecimals(value: number, decimals: number): string {
   return text.replace(/^-?0\.0+$/, (zeros) => zeros.replace("-", "").slice(0, places + 1));
 }
 
+const nothing = 1e-9; // m: less is rounding left over
 const finest = 1e-7; // m: a shop reads no length finer than a tenth of a micrometre
 
 /** Lengths keep the resolution of a gauge, 25.0024 mm and -8.2 um; everything else has four significant digits. */
 function usualRounding(si: number, u: Unit): Rounding {
   const { length, mass, time, temperature } = u.dimension;
   if (length !== 1 || mass !== 0 || time !== 0 || temperature !== 0) return {};
-  if (Math.abs(si) < 10 * finest) return { significant: 2 };
+  if (Math.abs(si) < 10 * finest && Math.abs(si) >= nothing) return { significant: 2 };
   return { decimals: Math.max(0, Math.floor(Math.log10(toNumber(u.factor) / finest) + 1e-9)) };
 }
 
