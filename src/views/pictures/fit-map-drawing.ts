@@ -14,7 +14,7 @@ const judgedRing = 13;
 const plainRing = 10;
 const edge = judgedRing + 14;
 const line = 15;
-const stripRow = 20;
+const stripWords = 94;
 const standingWidth = 63;
 const lying = { width: 94, gauge: 13 };
 
@@ -45,7 +45,7 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
     map.holes.map(({ place }) => place),
     {
       width: width - 4,
-      tallest: width < 520 ? Math.min(680, width * 2) : 640,
+      tallest: width < 520 ? Math.min(820, width * 2.6) : 640,
       words: "inward",
       edge,
       yUp,
@@ -53,10 +53,10 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
     },
   );
   const notes = notesOf(map, plan, small).flatMap((note) => broken(note, width - 62));
-  const strip = plan.labelled ? 0 : map.holes.filter(({ state }) => state).length;
+  const strip = plan.labelled ? undefined : stripOf(map, gauge, width);
   const foot = top + plan.height + 14;
   const noteRoom = Math.max(48, notes.length * line + 8);
-  const root = picture(width, Math.ceil(foot + noteRoom + strip * stripRow));
+  const root = picture(width, Math.ceil(foot + noteRoom + (strip?.height ?? 0)));
   root.classList.add("plan");
   const drawing = svg("g", { transform: `translate(2 ${top})` }, ...flange(plan, 2 * edge - 2));
   for (const spot of plan.spots) drawing.append(...hole(spot, plan, sheet));
@@ -65,7 +65,7 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
     drawing,
     axes(plan, 6, foot + 40),
     ...notes.map((note, i) => text(note, 56, foot + 12 + i * line, "start", "quiet-text")),
-    ...(strip > 0 ? stripRows(map, gauge, width, foot + noteRoom) : []),
+    ...(strip?.at(foot + noteRoom) ?? []),
   );
   return root;
 }
@@ -149,25 +149,34 @@ function label(spot: Spot, found: HoleMark, { gauge, standing }: Sheet): readonl
   ];
 }
 
+interface Strip {
+  readonly height: number;
+  readonly at: (top: number) => readonly SVGElement[];
+}
+
 /** Where the plan is too close for words: the same, one row for each hole. */
-function stripRows(map: FitMap, gauge: Gauge, width: number, top: number): readonly SVGElement[] {
+function stripOf(map: FitMap, gauge: Gauge, width: number): Strip {
   const judged = map.holes.filter(({ state }) => state);
-  const wordsOf = ({ state, because }: HoleMark) => [state, ...because.slice(0, 2)].join(", ");
-  const left = 50 + Math.max(...judged.map((each) => breadthOf(wordsOf(each))));
+  const lines = judged.map((found) => wordLines(found, stripWords));
+  const tops = [0];
+  for (const each of lines) tops.push((tops.at(-1) ?? 0) + 5 + each.length * line);
+  const left = 54 + Math.max(...lines.flat().map((words) => breadthOf(words)));
   const right = width - Math.max(...judged.map((each) => breadthOf(reachWords(each, gauge)))) - 6;
-  return judged.flatMap((found, i) => {
-    const y = top + i * stripRow;
-    const state = found.state ?? "no answer";
-    return [
-      text(found.place.position, 24, y + 14, "end", "strong-text"),
-      markAt(state, 36, y + 9.5),
-      text(wordsOf(found), 48, y + 14, "start", `state-text ${kindOf(state)}`),
-      ...(right - left < 30
-        ? []
-        : lyingGauge(found, gauge, { x: left, y: y + 4, width: right - left, height: lying.gauge })),
-      text(reachWords(found, gauge), width - 2, y + 14, "end"),
-    ];
-  });
+  const row = (found: HoleMark, words: readonly string[], y: number): readonly SVGElement[] => [
+    text(found.place.position, 24, y + 14, "end", "strong-text"),
+    markAt(found.state ?? "no answer", 36, y + 9.5),
+    ...words.map((each, i) =>
+      text(each, 48, y + 14 + i * line, "start", `state-text ${kindOf(found.state ?? "no answer")}`),
+    ),
+    ...(right - left < 30
+      ? []
+      : lyingGauge(found, gauge, { x: left, y: y + 4, width: right - left, height: lying.gauge })),
+    text(reachWords(found, gauge), width - 2, y + 14, "end"),
+  ];
+  return {
+    height: tops.at(-1) ?? 0,
+    at: (top) => judged.flatMap((found, i) => row(found, lines[i] ?? [], top + (tops[i] ?? 0))),
+  };
 }
 
 function notesOf(map: FitMap, { labelled }: Plan, small: Small): readonly string[] {

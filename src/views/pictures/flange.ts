@@ -8,9 +8,7 @@ import type { Plan, Spot } from "./plan.ts";
 
 /** An outline a little outside the outermost positions: it shows how they hang together and claims no width. */
 export function flange({ spots }: Plan, breadth: number): readonly SVGElement[] {
-  const points = spots.map(({ x, y }): [number, number] => [x, y]);
-  const hull = points.length > 2 ? polygonHull(points) : null;
-  const d = roundAbout(points) ?? `M${(hull ?? points).map(([x, y]) => `${x} ${y}`).join(" L")}z`;
+  const d = outlineOf(spots);
   const band = (kind: string, width: number) => svg("path", { class: kind, d, "stroke-width": width });
   return [
     band("flange-edge", breadth + 2),
@@ -18,6 +16,15 @@ export function flange({ spots }: Plan, breadth: number): readonly SVGElement[] 
     svg("path", { class: "flange-line", d }),
   ];
 }
+
+function outlineOf(spots: readonly Spot[]): string {
+  const points = spots.map(({ x, y }): [number, number] => [x, y]);
+  const hull = points.length > 2 ? polygonHull(points) : null;
+  return roundAbout(points) ?? `M${(hull ?? points).map(([x, y]) => `${x} ${y}`).join(" L")}z`;
+}
+
+/** The casing through its stations. */
+export const outline = ({ spots }: Plan): SVGElement => svg("path", { class: "casing", d: outlineOf(spots) });
 
 /** A bolt circle is drawn as a circle. */
 function roundAbout(points: readonly (readonly [number, number])[]): string | undefined {

@@ -1,6 +1,6 @@
 // The gap map drawn: plan, two side views, history.
 import { svg } from "../dom.ts";
-import { axes, flange, markAt } from "./flange.ts";
+import { axes, markAt, outline } from "./flange.ts";
 import { type Gaps, lowest, type Station } from "./gap-steps.ts";
 import type { Small } from "./lengths.ts";
 import { lidViews } from "./lid-views.ts";
@@ -31,7 +31,7 @@ export function drawGapMap(gaps: Gaps, width: number, shown: Shown): SVGSVGEleme
       width: planWidth - 4,
       tallest: beside ? 300 : 420,
       words: "outward",
-      edge: 12,
+      edge: 9,
       yUp: shown.yUp,
       needs: ({ position }) => {
         const room = { width: breadthOf(nameOf(position)), height: 2 * row };
@@ -47,7 +47,7 @@ export function drawGapMap(gaps: Gaps, width: number, shown: Shown): SVGSVGEleme
   const historyTop = Math.max(foot + 46, viewsAt.y + views.height) + 14;
   const root = picture(width, historyTop + historyHeight(gaps));
   root.classList.add("plan");
-  const drawing = svg("g", { transform: `translate(2 ${top})` }, ...flange(plan, 22));
+  const drawing = svg("g", { transform: `translate(2 ${top})` }, outline(plan));
   for (const spot of plan.spots) {
     const station = stationAt(spot);
     if (station)

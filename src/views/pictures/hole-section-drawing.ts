@@ -15,6 +15,8 @@ interface Frame {
   readonly left: number;
   readonly width: number;
   readonly half: number;
+  /** The farthest a wall moves outward, px. */
+  readonly shift: number;
   readonly top: number;
   /** px off nominal on one side for one metre of diameter. */
   readonly perMetre: number;
@@ -23,7 +25,6 @@ interface Frame {
 
 const each = 64; // px for one depth
 const head = 46;
-const shift = 22; // px that the largest deviation moves a wall, at most
 const mostFactor = 1000;
 
 export function drawBore(bore: Bore, width: number, words: Words): SVGSVGElement {
@@ -31,9 +32,10 @@ export function drawBore(bore: Bore, width: number, words: Words): SVGSVGElement
   const told = width >= 560 ? 190 : 0;
   const gap = 14;
   const section = Math.min(280, (width - told - gap * (directions.length - 1)) / directions.length);
+  const shift = section * 0.13; // px that the largest deviation moves a wall, at most
   const half = section / 2 - shift - 10;
   const trueScale = (2 * half) / bore.nominal;
-  const factor = bore.exaggeration ?? usualFactor(bore, trueScale);
+  const factor = bore.exaggeration ?? usualFactor(bore, trueScale, shift);
   const id = freshId("wall");
   const foot = head + depths.length * each;
   const root = picture(width, foot + 44);
@@ -44,6 +46,7 @@ export function drawBore(bore: Bore, width: number, words: Words): SVGSVGElement
       left: i * (section + gap),
       width: section,
       half,
+      shift,
       top: head,
       perMetre: (trueScale * factor) / 2,
       hatch: id,
@@ -69,7 +72,7 @@ export function drawBore(bore: Bore, width: number, words: Words): SVGSVGElement
 }
 
 /** 1, 2 or 5 times a power of ten: the walls move visibly and stay in the picture. */
-function usualFactor(bore: Bore, trueScale: number): number {
+function usualFactor(bore: Bore, trueScale: number, shift: number): number {
   const off = allReadings(bore).flatMap(({ value }) =>
     value === undefined ? [] : [Math.abs(value - bore.nominal)],
   );
@@ -82,7 +85,7 @@ function usualFactor(bore: Bore, trueScale: number): number {
 }
 
 const wallAt = (frame: Frame, off: number): number => {
-  const moved = Math.max(-frame.half * 0.6, Math.min(shift + 4, off * frame.perMetre));
+  const moved = Math.max(-frame.half * 0.6, Math.min(frame.shift + 4, off * frame.perMetre));
   return frame.half + moved;
 };
 

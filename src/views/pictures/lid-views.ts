@@ -17,13 +17,16 @@ interface View {
 
 const viewHeight = 118;
 
-/** 1, 2 or 5 times a power of ten, the largest that keeps the steepest lid of all steps below a fifth. */
-export function tiltFactor({ steps }: Gaps): number {
-  const steepest = Math.max(
-    ...steps.flatMap(({ tiltX = 0, tiltY = 0 }) => [Math.abs(tiltX), Math.abs(tiltY)]),
+const mostRise = 18; // px at either end
+
+/** 1, 2 or 5 times a power of ten, the largest that keeps the steepest lid of all steps in its view. */
+function tiltFactor({ steps }: Gaps, views: readonly View[], scale: number): number {
+  const rises = views.flatMap(({ name, low, high }) =>
+    steps.map((step) => (Math.abs((name === "x" ? step.tiltX : step.tiltY) ?? 0) * (high - low) * scale) / 2),
   );
+  const steepest = Math.max(...rises);
   if (!(steepest > 0)) return 1;
-  const most = 0.2 / steepest;
+  const most = mostRise / steepest;
   const power = 10 ** Math.floor(Math.log10(most));
   return Math.max(1, ([5, 2, 1].find((step) => step * power <= most) ?? 1) * power);
 }
@@ -41,10 +44,10 @@ export function lidViews(
     low: Math.min(...span(name)),
     high: Math.max(...span(name)),
   }));
-  const factor = tiltFactor(gaps);
   const id = freshId("half");
   const longest = Math.max(...views.map(({ low, high }) => high - low)) || 1;
   const scale = (width - 24) / longest;
+  const factor = tiltFactor(gaps, views, scale);
   const limit = now.tiltLimit === undefined ? "" : `; dashed: allowed ${shown.tilt.number(now.tiltLimit)}`;
   const notes = broken(`lengths to scale, height not${limit}`, width);
   return {

@@ -83,6 +83,7 @@ export function layPlan(places: readonly Place[], room: PlanRoom): Plan {
   }
   const bare: PlanRoom = {
     ...room,
+    tallest: Math.min(room.tallest, room.width * 1.5), // without words it can be smaller
     needs: (place) => ({ ...room.needs(place), tall: undefined, flat: undefined }),
   };
   const both = [false, true].map((turned) =>

@@ -22,6 +22,8 @@ export interface PanelAsked {
   readonly to: number;
   readonly title: string;
   readonly band?: Band | undefined;
+  /** What is told of the scale where there is no band: places and their words. */
+  readonly ticks?: readonly (readonly [at: number, words: string])[];
   readonly rows: number;
 }
 
@@ -31,7 +33,7 @@ export interface Panel {
   readonly back: readonly SVGElement[];
 }
 
-export function panel({ left, right, from, to, title, band, rows }: PanelAsked): Panel {
+export function panel({ left, right, from, to, title, band, ticks = [], rows }: PanelAsked): Panel {
   const x = scaleLinear([from, to], [left, right]);
   const y = (row: number) => rowsTop + (row + 0.5) * rowHeight;
   const foot = rowsTop + rows * rowHeight;
@@ -41,6 +43,7 @@ export function panel({ left, right, from, to, title, band, rows }: PanelAsked):
     back: [
       text(title, left, 12, "start", "strong-text"),
       ...(band ? bandMarks(band, x, foot) : []),
+      ...ticks.map(([at, words]) => text(words, x(at), 32, "middle", "quiet-text")),
       line("axis", left, rowsTop - 2, left, foot),
     ],
   };

@@ -113,7 +113,20 @@ function onePanel(series: Series, nuts: readonly Told[], left: number, right: nu
   const values = [...nuts.flatMap((nut) => of(nut) ?? []), ...(band ? [band.low, band.high] : [])];
   const [low = 0, high = 1] = extent(values);
   const air = (high - low || Math.abs(high) || 1) * 0.08;
-  const chart = panel({ left, right, from: low - air, to: high + air, title, band, rows: nuts.length });
+  const wide = (right - left) * ((high - low) / (high - low + 2 * air)) > 56;
+  const ticks = band
+    ? []
+    : (wide ? [low, high] : [(low + high) / 2]).map((at): [number, string] => [at, number(at)]);
+  const chart = panel({
+    left,
+    right,
+    from: low - air,
+    to: high + air,
+    title,
+    band,
+    ticks,
+    rows: nuts.length,
+  });
   const marks = nuts.flatMap((nut, i) => {
     const value = of(nut);
     const y = chart.y(i);
