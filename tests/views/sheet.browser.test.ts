@@ -80,7 +80,7 @@ describe("a problem", () => {
     const field = entry(page, "netTorque");
     await field.fill("30 nm");
     const problem = line(page, "netTorque").locator(".problem");
-    await problem.getByText("newton metre is N.m").waitFor();
+    await problem.getByText("newton metre is N·m").waitFor();
     expect(await field.getAttribute("aria-invalid")).toBe("true");
     const described = (await field.getAttribute("aria-describedby")) ?? "";
     const text = await page.evaluate(
@@ -92,7 +92,7 @@ describe("a problem", () => {
       described,
     );
     expect(text).toContain("30 nm");
-    await problem.getByRole("button", { name: "30 N.m" }).click();
+    await problem.getByRole("button", { name: "30 N·m" }).click();
     await problem.waitFor({ state: "detached" });
     expect(await field.inputValue()).toBe("30 N.m");
     expect(await field.getAttribute("aria-invalid")).toBeNull();
@@ -113,7 +113,7 @@ describe("a problem", () => {
   test("is asked about once when a reading was not meant by everybody", async () => {
     await entry(page, "netTorque").fill("6 kg-m");
     const problem = line(page, "netTorque").locator(".problem");
-    await problem.getByRole("button", { name: "meant as read" }).click();
+    await problem.getByRole("button", { name: "Yes, as read" }).click();
     await problem.waitFor({ state: "detached" });
     await says("netTorque", "58.84 N·m");
     await page.reload();

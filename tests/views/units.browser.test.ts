@@ -28,7 +28,7 @@ describe("the unit answer", () => {
       "11.67\u00a0lbf·ft",
       "1.613\u00a0kgf·m",
     ]);
-    await panel.getByText("1 lbf.in = 0.112 984 829 027 616 7 N.m (exact)").waitFor();
+    await panel.getByText("1 lbf·in = 0.112 984 829 027 616 7 N·m (exact)").waitFor();
     await panel.getByText("set 16 N·m, 1.2 % high").waitFor();
     expect(complaints).toEqual([]);
     await context.close();
@@ -38,8 +38,8 @@ describe("the unit answer", () => {
     const { page, context } = await newPage(browser);
     await page.goto(`${served.url}/units.html?q=140`);
     await page.getByText("Which unit? 140 alone would mean:").waitFor();
-    await page.getByRole("button", { name: "140 lbf.ft = 189.8 N.m" }).click();
-    await page.getByText("torque, 140 lbf.ft").waitFor();
+    await page.getByRole("button", { name: "140 lbf·ft = 189.8 N·m" }).click();
+    await page.getByText("torque, 140 lbf·ft").waitFor();
     expect(new URL(page.url()).searchParams.get("q")).toBe("140 lbf.ft");
     await context.close();
   });

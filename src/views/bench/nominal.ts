@@ -27,10 +27,11 @@ export function frontFromPage(
     return isOne && !isProblem(value) && value.type === "quantity" ? [value.si] : [];
   });
   const [nominal] = nominals;
-  const stated = item.odd?.[column] ?? item.uncertainty?.of[column];
+  const stated = item.uncertainty?.of[column];
   const smallest = stated === undefined ? undefined : quantity(stated, kind);
   if (nominal === undefined || nominals.length > 1 || smallest === undefined || isProblem(smallest))
     return undefined;
-  const decimals = Math.ceil(-Math.log10(inUnit(smallest.si, shown)) - 1e-9);
+  // A gauge is read finer than its uncertainty: 3 um and 10 um both mean the third decimal of a millimetre.
+  const decimals = Math.floor(-Math.log10(inUnit(smallest.si, shown)) + 1e-9) + 1;
   return frontOfNominal(inUnit(nominal, shown), decimals);
 }

@@ -183,7 +183,7 @@ function refused(asked: Scan, apply: (text: string) => void): Child {
             el(
               "button",
               { type: "button", class: "suggestion", onclick: () => apply(`${asked.text.trim()} ${shown}`) },
-              text,
+              onScreen(text),
             ),
           ),
       ),
