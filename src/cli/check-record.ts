@@ -9,9 +9,8 @@ import type {
   TableColumn,
   TableValue,
 } from "../engine/cell.ts";
-import { formatShort, type Solution, type UnitChoice } from "../methods/solution.ts";
+import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
-import { formatIn } from "../units/format.ts";
 import { inUnit } from "../units/in-unit.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import {
@@ -127,7 +126,7 @@ function formulaRecord(name: string, value: FormulaValue, unitOf: UnitChoice): C
   if (value.kind === "yes/no")
     return flat(name, "yes/no", valueRecord({ kind: "yes/no", yes: value.si === 1 }, unitOf));
   const shown = value.unit ?? unitOf(value.kind);
-  return flat(name, value.kind, numberRecord(value.si, shown, formatIn(value.si, shown)));
+  return flat(name, value.kind, numberRecord(value.si, shown, formatValue(value.si, value.kind, shown)));
 }
 
 const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): CellRecord[] =>

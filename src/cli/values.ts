@@ -1,7 +1,6 @@
 // Values as text and as JSON, in the units asked for. Numbers in JSON are not rounded; texts are, once.
 import type { OutputValue } from "../methods/field.ts";
-import type { UnitChoice } from "../methods/solution.ts";
-import { formatIn } from "../units/format.ts";
+import { formatValue, type UnitChoice } from "../methods/solution.ts";
 import { inUnit } from "../units/in-unit.ts";
 import type { Unit } from "../units/unit.ts";
 
@@ -36,7 +35,7 @@ export function valueRecord(output: OutputValue, unitOf: UnitChoice): ValueRecor
     }
     default: {
       const shown = unitOf(output.kind);
-      return numberRecord(output.si, shown, formatIn(output.si, shown));
+      return numberRecord(output.si, shown, formatValue(output.si, output.kind, shown));
     }
   }
 }

@@ -1,6 +1,6 @@
 // The words of a check: what it asked, and value against limit in the unit of the page.
 import { methods } from "../methods/register.ts";
-import { formatShort, type Solution, type UnitChoice } from "../methods/solution.ts";
+import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
 import { formatIn } from "../units/format.ts";
 import { type Unit, unit } from "../units/unit.ts";
@@ -71,7 +71,9 @@ export function reason(
   shown: Unit,
 ): string {
   const text = (si: number, digits: number) =>
-    digits === 4 ? formatIn(si, shown) : formatIn(si, shown, { significant: digits });
+    digits === 4
+      ? formatValue(si, that.kind === "yes/no" ? undefined : that.kind, shown)
+      : formatIn(si, shown, { significant: digits });
   const nearby = [limits.atLeast, limits.atMost].filter((l): l is number => l !== undefined && l !== that.si);
   let digits = 4;
   while (digits < 12 && nearby.some((l) => text(l, digits) === text(that.si, digits))) digits += 1;

@@ -144,6 +144,7 @@ function rowNumbers(table: TableValue, index: number): NonNullable<RowContext["n
 function commonTags(table: TableValue, rows: readonly number[]): Record<string, string> {
   const tags: Record<string, string> = {};
   for (const column of table.columns) {
+    if (column.kind !== "tag" && column.kind !== "text") continue; // numbers are read as row.name
     const texts = new Set(rows.map((i) => column.typed[i] ?? ""));
     const [only] = texts;
     if (texts.size === 1 && only !== undefined && only !== "") tags[column.name] = only;

@@ -1,9 +1,8 @@
 // A check that a list stays empty: each row of it is a finding, with its own words.
 import type { CheckItem } from "../document/item.ts";
 import type { OutputValue, ScalarOutput } from "../methods/field.ts";
-import { type UnitChoice, usualUnit } from "../methods/solution.ts";
+import { formatValue, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import { formatIn } from "../units/format.ts";
 import type { ChecksValue, CheckValue, RowOf } from "./cell.ts";
 import { summed } from "./each.ts";
 import { workOut } from "./formula.ts";
@@ -63,7 +62,7 @@ function wordsOf(row: Row, unitOf: UnitChoice): { key: string; tags: Record<stri
         ? value.yes
           ? "yes"
           : "no"
-        : formatIn(value.si, unitOf(value.kind));
+        : formatValue(value.si, value.kind, unitOf(value.kind));
   const entries = Object.entries(row);
   const places = entries.filter(([name]) => name === "pass" || name === "position" || name === "tag");
   const rest = entries.filter(([name]) => !places.some(([place]) => place === name));

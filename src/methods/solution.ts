@@ -70,8 +70,14 @@ export function formatShort(si: number, shown: Unit, label = false): string {
   return digits.length <= 8 ? withUnit(number, shown, label) : formatIn(si, shown, { label });
 }
 
+/** A computed value as people read it: a whole count whole, everything else by the unit layer's rule. */
+export function formatValue(si: number, kind: Kind | undefined, shown: Unit, label = false): string {
+  const whole = kind === "count" && Math.abs(si - Math.round(si)) < 1e-9;
+  return formatIn(si, shown, whole ? { decimals: 0, label } : { label });
+}
+
 const numberOf = (si: number, kind: Kind, typed: Unit | undefined, unitOf: UnitChoice): Shown => {
-  const text = typed ? formatShort(si, typed, true) : formatIn(si, unitOf(kind), { label: true });
+  const text = typed ? formatShort(si, typed, true) : formatValue(si, kind, unitOf(kind), true);
   const gap = text.indexOf(" ");
   return gap < 0
     ? { type: "number", text }
@@ -103,6 +109,6 @@ export function workedStep(
         ? step.yes
           ? "yes"
           : "no"
-        : formatIn(step.si, step.unit ?? unitOf(step.kind), { label: true }),
+        : formatValue(step.si, step.kind, step.unit ?? unitOf(step.kind), true),
   };
 }

@@ -1,39 +1,15 @@
 // Numbers as text for the sheet: rounded once, by the unit layer, in the page's own units.
 import type { OutputValue } from "../methods/field.ts";
-import { formatShort, type UnitChoice } from "../methods/solution.ts";
+import { formatShort, formatValue, type UnitChoice } from "../methods/solution.ts";
 import { inGroups } from "../units/decimal.ts";
-import { roundDecimal, withUnit } from "../units/format.ts";
-import { inUnit } from "../units/in-unit.ts";
+import { withUnit } from "../units/format.ts";
 import type { Kind } from "../units/kind.ts";
 import { type Unit, unitLabel } from "../units/unit.ts";
 import { el } from "./dom.ts";
 
-const finestLength = 1e-8; // metres: no gauge at a flange tells a hundredth of a micrometre
-
-/** Four figures; lengths as many as a gauge resolves, up to six. */
-function most(si: number, kind: Kind | undefined): number {
-  if (kind !== "length" || si === 0 || !Number.isFinite(si)) return 4;
-  const told = Math.floor(Math.log10(Math.abs(si) / finestLength)) + 1;
-  return Math.min(6, Math.max(3, told));
-}
-
-function digits(text: string): number {
-  return text
-    .replace(/[e×].*$/i, "")
-    .replace(/^[-−]?0*\.?0*/, "")
-    .replace(/\D/g, "").length;
-}
-
-/** 25.0110 is shown as 25.011, but 24.0000 keeps four figures. */
-function trimmed(text: string): string {
-  let short = text;
-  while (/\.\d*0$/.test(short) && digits(short) > 4) short = short.slice(0, -1);
-  return short.replace(/\.$/, "");
-}
-
-/** Groups of three by thin spaces before the point, once the digits are settled. */
+/** Groups of three by thin spaces before the point; the digits are those of every other place. */
 export function numberText(si: number, kind: Kind | undefined, shown: Unit): string {
-  const plain = trimmed(roundDecimal(inUnit(si, shown), { significant: most(si, kind) }));
+  const [plain = ""] = formatValue(si, kind, shown).split(" ");
   const [whole = "", decimals] = plain.split(".");
   return forReading(inGroups(whole, "\u2009") + (decimals === undefined ? "" : `.${decimals}`));
 }
@@ -64,6 +40,14 @@ export const forReading = (text: string): string =>
 
 export const figureText = (si: number, kind: Kind | undefined, shown: Unit): string =>
   withUnit(numberText(si, kind, shown), shown, true);
+
+/** Digits that tell something, leading zeros and the exponent aside. */
+function digits(text: string): number {
+  return text
+    .replace(/[e×].*$/i, "")
+    .replace(/^[-−]?0*\.?0*/, "")
+    .replace(/\D/g, "").length;
+}
 
 /** A number that a person set: with the digits it has, as long as they are few. */
 export function setText(si: number, kind: Kind | undefined, shown: Unit, few = 6): string {

@@ -60,7 +60,7 @@ function read(inputs: PictureInputs): Assigned | Problem {
     { state: "text", tightest: "length", loosest: "length" },
   );
   if (isProblem(rows)) return rows;
-  const bolts = maybeRows(name, inputs, "bolts", { tag: "text" });
+  const bolts = maybeRows(name, inputs, "bolts", {}, { tag: "text", bolt: "text" });
   if (isProblem(bolts)) return bolts;
   const pairs = rows.map((row): Pair => {
     const bolt = wordIn(row, "bolt");
@@ -76,7 +76,9 @@ function read(inputs: PictureInputs): Assigned | Problem {
   if (pairs.length === 0)
     return problem({ code: "no-rows", what: `picture ${name}`, got: "no pairs", must: "have at least one" });
   const used = new Set(pairs.map(({ bolt }) => bolt));
-  const leftOver = (bolts ?? []).flatMap((row) => wordIn(row, "tag") ?? []).filter((tag) => !used.has(tag));
+  const leftOver = (bolts ?? [])
+    .flatMap((row) => wordIn(row, "tag") ?? wordIn(row, "bolt") ?? [])
+    .filter((tag) => !used.has(tag));
   return { pairs, leftOver: leftOver.toSorted(byName) };
 }
 

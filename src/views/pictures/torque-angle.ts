@@ -65,7 +65,7 @@ function read(inputs: PictureInputs): Story | Problem {
     inputs,
     "record",
     { position: "text" },
-    { torque: "torque", net: "torque", angle: "angle", stretch: "length", pass: "text" },
+    { torque: "torque", angle: "angle", stretch: "length", pass: "text" },
   );
   if (isProblem(rows)) return rows;
   const asked = maybeWord(name, inputs, "pass");
@@ -77,7 +77,7 @@ function read(inputs: PictureInputs): Story | Problem {
       (row): Told => ({
         position: positionIn(row),
         angle: numberIn(row, "angle"),
-        torque: numberIn(row, "torque") ?? numberIn(row, "net"),
+        torque: numberIn(row, "torque"), // what was applied; a written target says nothing of it
         stretch: numberIn(row, "stretch"),
       }),
     )

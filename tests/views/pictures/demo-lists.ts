@@ -277,7 +277,7 @@ export const record = list(
     return row({
       pass: text(line["pass"] ?? ""),
       position: text(line["position"] ?? ""),
-      net: si("torque", Number(line["wrench_read"]) * lever - Number(line["run_on_Nm"])),
+      torque: si("torque", Number(line["wrench_read"]) * lever - Number(line["run_on_Nm"])),
       angle: number("angle_deg", "angle", Math.PI / 180),
       stretch: number("stretch_mm", "length", 1e-3),
     });
