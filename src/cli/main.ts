@@ -12,6 +12,7 @@ const commands: Readonly<Record<string, () => Promise<Run>>> = {
   solve: async () => (await import("./commands/solve.ts")).solveCommand,
   evidence: async () => (await import("./commands/evidence.ts")).evidenceCommand,
   check: async () => (await import("./commands/check.ts")).checkCommand,
+  readings: async () => (await import("./commands/readings.ts")).readingsCommand,
   help: async () => (await import("./commands/help.ts")).helpCommand,
 };
 

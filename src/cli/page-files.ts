@@ -18,12 +18,12 @@ export function filesAt(word: string): readonly string[] | Problem {
 }
 
 /** The text of a page; never more than the largest page is read, whatever the file is. */
-export function pageText(file: string): string | Problem {
+export function pageText(file: string, asker = "check"): string | Problem {
   let bytes: Uint8Array;
   try {
     bytes = readAtMost(file, largestPage.bytes + 1);
   } catch (error) {
-    return unreadable(file, error);
+    return asker === "check" ? unreadable(file, error) : unreadable(file, error, asker, "be a page file");
   }
   if (bytes.length > largestPage.bytes) return tooLarge(file);
   try {
@@ -33,7 +33,8 @@ export function pageText(file: string): string | Problem {
   }
 }
 
-function readAtMost(file: string, most: number): Uint8Array {
+/** The first bytes of a file, whatever its length. */
+export function readAtMost(file: string, most: number): Uint8Array {
   const handle = openSync(file, "r");
   try {
     if (fstatSync(handle).isDirectory()) throw Object.assign(new Error("is a folder"), { code: "EISDIR" });
@@ -59,14 +60,19 @@ const reasons: Readonly<Record<string, string>> = {
   ENAMETOOLONG: "a name that is too long",
 };
 
-function unreadable(file: string, error: unknown): Problem {
+export function unreadable(
+  file: string,
+  error: unknown,
+  where = "check",
+  must = "be a page file or a folder of pages",
+): Problem {
   const code = error instanceof Error && "code" in error ? String(error.code) : "";
   return problem({
     code: code === "ENOENT" ? "no-such-file" : "unreadable-file",
-    where: "check",
+    where,
     what: file,
     got: reasons[code] ?? (code || "an error while reading"),
-    must: "be a page file or a folder of pages",
+    must,
   });
 }
 

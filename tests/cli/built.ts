@@ -51,13 +51,19 @@ export interface Ran {
 }
 
 /** Runs the command line with these words, as a process of its own, in the root of the repository. */
-export async function splitline(...args: readonly string[]): Promise<Ran> {
+export const splitline = (...args: readonly string[]): Promise<Ran> => splitlineIn(root, args);
+
+/** The same in another folder, with a text on standard input. */
+export async function splitlineIn(cwd: string, args: readonly string[], input = ""): Promise<Ran> {
   const entry = await built();
   return new Promise((resolve) => {
-    execFile(process.execPath, [entry, ...args], { cwd: root, maxBuffer: 1e8 }, (error, out, err) => {
-      const exit = error ? (typeof error.code === "number" ? error.code : -1) : 0;
+    const ended = (error: Error | null, out: string, err: string) => {
+      const exit = error ? ("code" in error && typeof error.code === "number" ? error.code : -1) : 0;
       resolve({ exit, out, err });
-    });
+    };
+    const { stdin } = execFile(process.execPath, [entry, ...args], { cwd, maxBuffer: 1e8 }, ended);
+    stdin?.on("error", () => {}); // a command that never reads it may be gone before
+    stdin?.end(input);
   });
 }
 

@@ -14,12 +14,12 @@ describe("the command line", () => {
     async (words) => {
       const { exit, out } = await splitline(...words);
       expect(exit).toBe(0);
-      for (const word of ["convert", "methods", "solve", "evidence", "check", "exit codes"])
+      for (const word of ["convert", "methods", "solve", "evidence", "check", "readings", "exit codes"])
         expect(out).toContain(word);
     },
   );
 
-  it.each(["convert", "methods", "solve", "evidence", "check"])(
+  it.each(["convert", "methods", "solve", "evidence", "check", "readings"])(
     "%s --help shows that command only",
     async (command) => {
       const { exit, out } = await splitline(command, "--help");

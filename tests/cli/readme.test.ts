@@ -1,8 +1,9 @@
 // Every command of the README runs, and those with one answer give the stored one.
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, symlinkSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { describe, expect, it } from "vitest";
-import { root, splitline } from "./built.ts";
+import { afterAll, describe, expect, it } from "vitest";
+import { root, splitline, splitlineIn } from "./built.ts";
 
 interface Command {
   readonly line: string;
@@ -24,11 +25,16 @@ function commands(): Command[] {
 
 const found = commands();
 
+// What a command writes lands beside the pages, and not in the repository.
+const folder = mkdtempSync(join(tmpdir(), "splitline-readme-"));
+symlinkSync(join(root, "notebooks"), join(folder, "notebooks"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
 describe("commands of the README", () => {
   it("are there", () => expect(found.length).toBeGreaterThan(3));
 
   it.each(found)("splitline $line", async ({ words, remark }) => {
-    const { exit, out, err } = await splitline(...words);
+    const { exit, out, err } = await splitlineIn(folder, words);
     const promised = /exit code (\d)/.exec(remark)?.[1];
     if (promised === undefined) expect([0, 1, 3]).toContain(exit);
     else expect(exit).toBe(Number(promised));

@@ -17,6 +17,36 @@ const usage: Readonly<Record<string, string>> = {
   check: `splitline check <page or folder> ... [--json]
     Every check of each page with its state and the reason, then what has no answer.
     splitline check notebooks`,
+  readings: `splitline readings <page> [<reading>] [--out <file.csv> [--sort]] [--in <file.csv> [--write]] [--json]
+    The readings of a page; one of them out as CSV, or a CSV file into it. Shown first, written with --write.
+    splitline readings notebooks/pump-2-as-found.yaml holes --out holes.csv
+    splitline readings notebooks/pump-2-as-found.yaml holes --in holes.csv --write`,
+};
+
+/** Said only where one command's help is asked for. */
+const details: Readonly<Record<string, string>> = {
+  readings: `    --out <file>        the reading as CSV, units in the heads; - is standard output
+      --sort            by its key, in the order the page expects
+    --in <file>         CSV with one line for each reading; - is standard input; shown, not written
+      --add             beside the rows that are there (without a word this is meant): the same reading is
+                        left alone, a blank is filled, a row with a known key corrects it and needs a reason
+      --replace         in place of all rows; what changes and what goes is named
+      --write           put it into the page, all of it or nothing
+      --as-read         take values that lie far from all others as they are
+      --delimiter comma|semicolon|tab, --decimal point|comma    where the file leaves it open
+    Numbers are never converted: a value in another unit than the page's keeps its own.
+
+    --json gives
+      list    { file, title, readings: [{ name, says, columns: [{ name, kind, unit }], key, rows,
+                states: { entered, missing, odd, corrected, setAside }, notEntered: [{ line, state }],
+                wanted: [{ <column>: <value> }] }] }; what has no answer has a problem, and rows null
+      --out   { file, reading, rows, columns, out }, or csv in place of out for -
+      --in    { file, reading, from, mode, delimiter, decimal, columns: [{ name, heading, kind, unit }], leftOut,
+                counts: { new, same, fillsABlank, corrects, changed },
+                rows: [{ line, fate, key, pageLine, changes: [{ column, from, to }] }],
+                gone: [{ pageLine, key }], skipped: [{ line, why }],
+                afterwards: { rows, states, wanted }, changesPage, written }
+      a file that cannot be read: { problem, problems, written: false }`,
 };
 
 export const commandNames: readonly string[] = [...Object.keys(usage), "help"];
@@ -28,8 +58,10 @@ const exitCodes = `exit codes
   3  a check is unproven, or something has no answer`;
 
 export function helpCommand(args: readonly string[]): Outcome {
-  const own = usage[args[0] ?? ""];
-  if (own) return { exit: exitFine, out: `${own}\n\n${exitCodes}\n` };
+  const [name = ""] = args;
+  const own = usage[name];
+  const more = details[name] === undefined ? "" : `\n\n${details[name]}`;
+  if (own) return { exit: exitFine, out: `${own}${more}\n\n${exitCodes}\n` };
   const all = Object.values(usage)
     .map((text) => `  ${text.replaceAll("\n", "\n  ")}`)
     .join("\n\n");
