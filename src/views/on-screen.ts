@@ -16,7 +16,7 @@ function label(token: string): string {
 }
 
 const joined = /(?<![\w./])[A-Za-z]\w*(?:[./][A-Za-z]\w*)+(?!\w)/g;
-const afterNumber = /(?<=\d[ \u00a0])[A-Za-z]+\d?(?![\w./])/g;
+const afterNumber = /(?<=\d[ \u00a0])[A-Za-z]+\d?(?!\w|[./]\w)/g;
 
 export const onScreen = (sentence: string): string =>
   sentence

@@ -15,12 +15,12 @@ export function panels(): Panels {
     const made = whyPanel();
     document.body.append(made.element);
     return made;
-  });
-  const bench = lazily(async () => (await import("./bench/bench-entry.ts")).bench());
-  const table = lazily(async () => (await import("./csv/import-panel.ts")).importPanel());
+  }, "soon");
+  const bench = lazily(async () => (await import("./bench/bench-entry.ts")).bench(), "soon");
+  const table = lazily(async () => (await import("./csv/import-panel.ts")).importPanel(), "soon");
   return {
-    why: (context, name, output, row) => why((made) => made.show(context, name, output, row)),
-    enterReadings: (context, name, place) => bench((made) => made.show(context, name, place)),
-    importTable: (context, name) => table((made) => made.show(context, name)),
+    why: (context, name, output, row) => why.use((made) => made.show(context, name, output, row)),
+    enterReadings: (context, name, place) => bench.use((made) => made.show(context, name, place)),
+    importTable: (context, name) => table.use((made) => made.show(context, name)),
   };
 }

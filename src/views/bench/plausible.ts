@@ -39,7 +39,7 @@ export function questionAbout(asked: Asked): Question | undefined {
   if (middle === undefined) return undefined;
   const away = Math.abs(value.si - middle);
   const most = limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : wider);
-  const far = away > most;
+  const far = away > most * (1 + 1e-9); // a reading on the limit lies on it, whatever the last bit says
   const nearer = nearerOf(asked, others, middle, away);
   if (!far && nearer === undefined) return undefined;
   const whom = group.length > 0 ? groupWords(item, step.place) : "this table";

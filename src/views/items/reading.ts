@@ -31,7 +31,7 @@ export function readingView(context: SheetContext, cell: Cell, item: ReadingItem
     {
       type: "button",
       class: "tool",
-      onclick: () => csvOut((made) => made.saveReading(item, context.live.cell(item.name))),
+      onclick: () => csvOut.use((made) => made.saveReading(item, context.live.cell(item.name))),
     },
     "Save as CSV",
   );

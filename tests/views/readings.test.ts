@@ -1,0 +1,176 @@
+// The parts of entering readings that need no page: front digits, questions, rows as text, places, changes kept.
+import { assert, constantFrom, property, string } from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { ReadingItem } from "../../src/document/item.ts";
+import { readPage } from "../../src/document/read.ts";
+import { readingValue } from "../../src/engine/reading.ts";
+import { isProblem, type Problem, sentence } from "../../src/problem.ts";
+import { quantity } from "../../src/units/quantity.ts";
+import { filled, frontOf, frontOfNominal, neighbours } from "../../src/views/bench/front-digits.ts";
+import { questionAbout } from "../../src/views/bench/plausible.ts";
+import { cannotRead, correct, setAside, take } from "../../src/views/bench/take.ts";
+import { readingCsv } from "../../src/views/csv/csv-out.ts";
+import { onScreen } from "../../src/views/on-screen.ts";
+import { nextWanted, type Step, stepsOf } from "../../src/views/readings/places.ts";
+import { backwards, spliced, spliceOf } from "../../src/views/splice.ts";
+import { emptyPage } from "./bench-page.ts";
+
+const { page } = readPage(emptyPage, "page.yaml");
+const found = page?.items.find((item) => item.kind === "reading");
+if (found?.kind !== "reading") throw new Error("the page did not open");
+const holes: ReadingItem = found;
+const heads = "position,depth,direction,diameter/mm,state,reason\n";
+
+function tableOf(rows: string) {
+  const value = readingValue(holes, rows, "page");
+  if (isProblem(value)) throw new Error(sentence(value));
+  if (value.type !== "table") throw new Error(value.type);
+  return value;
+}
+
+function stepAt(rows: string, words: string): Step {
+  const step = stepsOf(holes, tableOf(rows)).find((one) => one.words === words);
+  if (!step) throw new Error(`no ${words}`);
+  return step;
+}
+
+const ok = (text: string | Problem): string => {
+  if (isProblem(text)) throw new Error(sentence(text));
+  return text;
+};
+
+describe("front digits", () => {
+  const front = frontOf(["25.012", "25.034", "24.990"]);
+  test.each([
+    ["12", "25.012"],
+    ["5", "25.005"],
+    ["112", "25.112"],
+    ["24990", "24.990"],
+    ["24.99", "24.99"],
+    ["-3", "-3"],
+    ["0.985 in", "0.985 in"],
+  ])("%s means %s behind 25.0", (typed, meant) => {
+    expect(filled(typed, front)).toMatchObject({ text: meant });
+  });
+  test("more figures than the others have are never guessed at", () => {
+    expect(filled("250125", front)).toEqual({ tooMany: "250125" });
+  });
+  test("stand only where most readings agree on them and there are two decimals", () => {
+    expect(frontOf(["25.0", "26.1"])).toBeUndefined();
+    expect(frontOf(["1.25", "7.31", "19.40"])).toBeUndefined();
+    expect(frontOf([])).toBeUndefined();
+    expect(filled("12", undefined)).toMatchObject({ text: "12" });
+  });
+  test("come from a nominal where nothing has been read", () => {
+    expect(frontOfNominal(25, 3)?.front).toBe("25.0");
+    expect(frontOfNominal(0.9843, 4)?.front).toBe("0.98");
+    expect(frontOfNominal(25, 1)).toBeUndefined();
+  });
+  test("have neighbours with the same last figures", () => {
+    expect(front && neighbours("25.090", front)).toEqual(["24.990", "25.190"]);
+  });
+});
+
+describe("a value far from its group", () => {
+  const rows = `${heads}1,up outer,along,25.010,,\n1,up outer,across,25.012,,\n1,up split,along,25.011,,\n`;
+  const ask = (text: string, where = "hole 1, up split, across", item = holes) => {
+    const value = quantity(text.includes(" ") ? text : `${text} mm`, "length");
+    if (isProblem(value)) throw new Error(sentence(value));
+    const table = tableOf(rows);
+    return questionAbout({ item, table, step: stepAt(rows, where), text, value, front: frontOf(["25.010"]) })
+      ?.words;
+  };
+  test("is asked about in words", () => {
+    expect(ask("25.102")).toBe("25.102 is 91 µm from the others of hole 1: keep or type again?");
+  });
+  test("is not asked about within the limit of the page", () => {
+    expect(ask("25.041")).toBeUndefined();
+    expect(ask("0.985 in")).toBeUndefined();
+  });
+  test("whose neighbour lies nearer is asked about by name", () => {
+    expect(ask("25.090")).toContain("was 24.990 meant?");
+  });
+  test("in a group of its own is measured by all, with more room", () => {
+    expect(ask("25.060", "hole 3, up outer, along")).toBeUndefined();
+    expect(ask("52.012", "hole 3, up outer, along")).toContain("of this table");
+  });
+  test("is not asked about where the page states no limit and little has been read", () => {
+    const { odd: _odd, ...item } = holes;
+    expect(ask("25.041", "hole 1, up split, across", item)).toBeUndefined();
+  });
+});
+
+describe("rows", () => {
+  const rows = `${heads}1,up outer,along,25.102,,\n1,up outer,across,,,\n`;
+  const at = (words: string, text = rows) => ({ item: holes, rows: text, step: stepAt(text, words) });
+  test("take a reading where there is none, or fill a blank that is there", () => {
+    expect(ok(take(at("hole 3, up outer, along"), "25.034"))).toBe(`${rows}3,up outer,along,25.034,,\n`);
+    expect(ok(take(at("hole 1, up outer, across"), "25.011"))).toBe(
+      rows.replace("across,,", "across,25.011,"),
+    );
+  });
+  test("keep what is corrected", () => {
+    const after = ok(correct(at("hole 1, up outer, along"), "25.012", "digits swapped"));
+    expect(after).toBe(`${rows}1,up outer,along,25.012,,digits swapped\n`);
+    expect(tableOf(after).states).toEqual(["corrected", "missing", "entered"]);
+  });
+  test("keep what is set aside, with what it had corrected", () => {
+    const once = ok(correct(at("hole 1, up outer, along"), "25.012", "digits swapped"));
+    const after = ok(setAside(at("hole 1, up outer, along", once), "gauge slipped"));
+    expect(after).toContain("25.012,set aside,digits swapped; gauge slipped");
+    expect(tableOf(after).states.filter((state) => state === "entered")).toEqual([]);
+  });
+  test("leave missing what cannot be read, and do not ask for it again", () => {
+    const after = ok(cannotRead(at("hole 1, up outer, across"), "surface scored"));
+    const steps = stepsOf(holes, tableOf(after));
+    expect(steps[1]).toMatchObject({ state: "missing", reason: "not read: surface scored" });
+    expect(nextWanted(steps, 0)).toBe(2);
+  });
+  test("a table without a column for reasons says what it lacks", () => {
+    const bare = {
+      ...holes,
+      columns: { position: "tag", depth: "tag", direction: "tag", diameter: "length" },
+    } as const;
+    const answer = correct(
+      {
+        item: bare,
+        rows: rows.replaceAll(",state,reason", "").replaceAll(/,,$/gm, ""),
+        step: stepAt(rows, "hole 1, up outer, along"),
+      },
+      "25.0",
+      "x",
+    );
+    expect(isProblem(answer) && sentence(answer)).toContain("no column reason");
+  });
+  test("go out as CSV and mean the same when they come in again", () => {
+    const after = ok(correct(at("hole 1, up outer, along"), "25.012", '=1+2, "so"'));
+    const out = readingCsv(tableOf(after));
+    expect(out).toBe(readingCsv(tableOf(after)));
+    expect(out).toContain(`25.012,,"'=1+2, ""so"""`);
+    const { states } = tableOf(out);
+    expect(states).toEqual(tableOf(after).states);
+  });
+});
+
+test("a change kept as one place gives both texts back", () => {
+  const text = string({ unit: constantFrom("a", "b", "\n", ","), maxLength: 30 });
+  assert(
+    property(text, text, (before, after) => {
+      const splice = spliceOf(before, after);
+      expect(spliced(before, splice)).toBe(after);
+      expect(spliced(after, backwards(splice))).toBe(before);
+    }),
+  );
+});
+
+describe("units in a sentence", () => {
+  test.each([
+    ["must be above 500 N.m; 12 um off", "must be above 500 N·m; 12 µm off"],
+    ["is kgf.m meant?", "is kgf·m meant?"],
+    ['got "6 N.m", in lbf.ft', 'got "6 N.m", in lbf·ft'],
+    ["tension.preload in pump.yaml:5 at 20 degC.", "tension.preload in pump.yaml:5 at 20 °C."],
+    ["5 mm2, and 3 kN/mm", "5 mm², and 3 kN/mm"],
+  ])("%s", (typed, shown) => {
+    expect(onScreen(typed)).toBe(shown);
+  });
+});
