@@ -46,6 +46,9 @@ page:
       2;0,50;=1+1
 `;
 
+/** The first line of a file for the holes. */
+export const heads = "position,direction,diameter/mm,state,reason\n";
+
 export interface Folder {
   readonly path: string;
   readonly page: string;

@@ -5,13 +5,11 @@ import type { TableRow } from "./open-table.ts";
 export const textIn = (row: TableRow, column: string): string => row.fields.get(column)?.text ?? "";
 const worthIn = (row: TableRow, column: string): string => row.fields.get(column)?.worth ?? "";
 
-/** "1 · up outer · along"; without a key all that the row holds. */
+/** "position 1", "1 · up outer · along"; without a key all that the row holds. */
 export function keyWords(item: ReadingItem, row: TableRow): string {
   const names = item.key ?? [...row.fields.keys()];
-  return names
-    .map((name) => textIn(row, name))
-    .filter((text) => text !== "")
-    .join(" · ");
+  const texts = names.map((name) => textIn(row, name)).filter((text) => text !== "");
+  return names.length === 1 && texts.length === 1 ? `${names[0]} ${texts[0]}` : texts.join(" · ");
 }
 
 /** The same for rows of the same reading; rows of a table without a key are told apart by all they hold. */

@@ -88,7 +88,8 @@ function readFields(
   return rows.map(({ fields, line }) => {
     const typed = (fields[column.at] ?? "").trim();
     const text = isFile ? unguarded(typed) : typed;
-    if (kind === undefined || text === "") return { text, worth: text };
+    // a text that begins with such a quote mark of its own cannot be told from one that was given it
+    if (kind === undefined || text === "") return { text, worth: unguarded(text) };
     const before = known.get(text);
     if (before) return before;
     if (isBare(text) && column.unit === undefined && kind !== "ratio" && kind !== "count") {
