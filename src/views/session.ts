@@ -84,6 +84,21 @@ interface Start {
 /** Changes that can be undone; what is older stays done. */
 const longestJournal = 500;
 
+interface Edit {
+  readonly name: string;
+  readonly before: string;
+  readonly text: string;
+  /** An entry typed at a stretch is one change; in a table each reading is one. */
+  readonly goesOn: boolean;
+}
+
+function journalled(changes: readonly Change[], { name, before, text, goesOn }: Edit): Change[] {
+  const last = changes.at(-1);
+  if (!goesOn || last?.name !== name)
+    return [...changes.slice(1 - longestJournal), { name, ...spliceOf(before, text) }];
+  return [...changes.slice(0, -1), { name, ...spliceOf(spliced(before, backwards(last)), text) }];
+}
+
 function session({ id, file, live, inFile, typed, keeper, start }: Start): Session {
   let { confirmed, saved, count } = start;
   let changes = [...start.changes];
@@ -96,14 +111,6 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
     const isAsItCame = [now, saved, confirmed].every((part) => Object.keys(part).length === 0);
     if (isAsItCame && !isFileOpenedByHand) keeper.forget();
     else keeper.keep({ count, base: start.base, typed: now, saved, changes, confirmed });
-  };
-  /** An entry typed at a stretch is one change; in a table each reading is one. */
-  const journal = (name: string, before: string, text: string): void => {
-    const last = changes.at(-1);
-    const goesOn = last?.name === name && live.cell(name)?.item.kind === "given";
-    if (goesOn) changes.pop();
-    const from = goesOn ? spliced(before, backwards(last)) : before;
-    changes = [...changes.slice(1 - longestJournal), { name, ...spliceOf(from, text) }];
   };
   const change = (name: string, text: string): void => {
     typed.set(name, text);
@@ -119,7 +126,8 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
     edit: (name, text) => {
       const before = typed.get(name) ?? "";
       if (before === text) return;
-      journal(name, before, text);
+      const goesOn = live.cell(name)?.item.kind === "given";
+      changes = journalled(changes, { name, before, text, goesOn });
       change(name, text);
     },
     undo: () => {

@@ -22,10 +22,6 @@ const markedFor = 2400;
 
 export function sheet(session: Session, status: StatusLine, panels: Panels, onChange: () => void): Sheet {
   const { live } = session;
-  const { items } = live.page;
-  const numbers = new Map(items.map((item, i) => [cellName(item), i + 1]));
-  const byName = new Map(items.map((item) => [cellName(item), item]));
-  const read = outputsReadBy(session);
   const views = new Map<string, ItemView>();
   let edited: string | undefined;
   const edit = (name: string, text: string): void => {
@@ -33,30 +29,14 @@ export function sheet(session: Session, status: StatusLine, panels: Panels, onCh
     session.edit(name, text);
     onChange();
   };
-  const context: SheetContext = {
-    live,
-    unitOf: live.unitOf,
-    lineNumber: (name) => numbers.get(name),
-    itemOf: (name) => byName.get(name),
-    address: (name, row) => address(session.id, name, row),
-    typed: session.typed,
-    edit,
-    undo: () => {
-      const back = session.undo();
-      if (!back) return;
-      edited = back.name;
-      views.get(back.name)?.setText?.(back.text);
-      onChange();
-    },
-    lastChanged: session.lastChanged,
-    keeping: session.keeping,
-    enterReadings: (name, place) => panels.enterReadings(context, name, place),
-    importTable: (name) => panels.importTable(context, name),
-    confirm: session.confirm,
-    isConfirmed: session.isConfirmed,
-    why: (name, output, row) => panels.why(context, name, output, row),
-    outputsRead: (name) => read.get(name) ?? new Set(),
+  const undo = (): void => {
+    const back = session.undo();
+    if (!back) return;
+    edited = back.name;
+    views.get(back.name)?.setText?.(back.text);
+    onChange();
   };
+  const context = contextOf(session, panels, { edit, undo });
   const title = titleBlock(session);
   const first = summary(context);
   const element = el("article", { class: "sheet" }, title.element, first.element);
@@ -84,6 +64,36 @@ export function sheet(session: Session, status: StatusLine, panels: Panels, onCh
     refresh: title.update,
     dispose: stop,
   };
+}
+
+function contextOf(
+  session: Session,
+  panels: Panels,
+  acts: Pick<SheetContext, "edit" | "undo">,
+): SheetContext {
+  const { live } = session;
+  const { items } = live.page;
+  const numbers = new Map(items.map((item, i) => [cellName(item), i + 1]));
+  const byName = new Map(items.map((item) => [cellName(item), item]));
+  const read = outputsReadBy(session);
+  const context: SheetContext = {
+    ...acts,
+    live,
+    unitOf: live.unitOf,
+    lineNumber: (name) => numbers.get(name),
+    itemOf: (name) => byName.get(name),
+    address: (name, row) => address(session.id, name, row),
+    typed: session.typed,
+    lastChanged: session.lastChanged,
+    keeping: session.keeping,
+    enterReadings: (name, place) => panels.enterReadings(context, name, place),
+    importTable: (name) => panels.importTable(context, name),
+    confirm: session.confirm,
+    isConfirmed: session.isConfirmed,
+    why: (name, output, row) => panels.why(context, name, output, row),
+    outputsRead: (name) => read.get(name) ?? new Set(),
+  };
+  return context;
 }
 
 /** Every line, with a heading where a stage begins. */

@@ -35,10 +35,12 @@ async function open(text = emptyPage, name = "to-be-read.yaml"): Promise<void> {
 const bench = () => page.locator("dialog.bench");
 const place = () => bench().locator(".bench-place");
 const key = (name: string) => bench().locator(".keypad").getByRole("button", { name, exact: true });
-const enterReadings = (name: string) =>
-  line(page, name)
+async function enterReadings(name: string): Promise<void> {
+  await line(page, name)
     .getByRole("button", { name: /^Enter readings/ })
     .click();
+  await place().waitFor();
+}
 const keep = (name: string) => bench().locator(".bench-ask").getByRole("button", { name, exact: true });
 
 /** The rows as they would go into a file: what was kept, not what a screen shows. */

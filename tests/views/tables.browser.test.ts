@@ -40,7 +40,7 @@ describe("a table of readings", () => {
       .evaluateAll((lines) => lines.map((one) => one.textContent?.replace(/\s+/g, " ").trim()));
     expect(notes).toEqual([
       "missing8 wanted: hole 5, all 8",
-      "oddhole 3, lower split, along: 25.055 lies farther than 10 um from the middle of hole 3; keep, correct or set aside",
+      "oddhole 3, lower split, along: 25.055 lies farther than 10 µm from the middle of hole 3; keep, correct or set aside",
       "correctedhole 1, upper split, along: 25.111 mm to 25.011 mm; typed wrong",
       "set asidehole 3, lower split, across: 25.034 mm; gauge slipped",
     ]);
@@ -68,7 +68,7 @@ describe("answers by row", () => {
     const pair = line(page, "pair");
     const heads = await pair.locator("thead th").allTextContents();
     expect(heads[0]).toBe("position");
-    expect(heads.some((head) => /Loosest clearance \/ µm$/.test(head))).toBe(true);
+    expect(heads.some((head) => head.endsWith("Loosest clearance / µm"))).toBe(true);
     expect(await pair.locator("tbody tr:not(.row-detail) th").allTextContents()).toEqual(["1", "3", "5"]);
     const row = pair.getByRole("button", { name: "pair 3, working" });
     expect(await row.getAttribute("aria-expanded")).toBe("false");
@@ -259,6 +259,27 @@ test("on a narrow screen tables scroll inside a named region, the page never sid
     );
   expect(regions.length).toBeGreaterThan(5);
   for (const region of regions) expect(region).toEqual(["region", "0", true]);
+});
+
+test("what is touched is at least 44 px high under a finger", async () => {
+  const { page: touched, context } = await newPage(browser, {
+    viewport: { width: 390, height: 800 },
+    hasTouch: true,
+    isMobile: true,
+  });
+  await touched.goto(`${served.url}/index.html`);
+  await touched.waitForSelector("article h1");
+  await touched.setInputFiles("input[type=file]", tablesPath);
+  await touched.locator("#line-loose .row-key").first().waitFor();
+  const low = await touched
+    .locator("main .row-key, main .place-link, main .tool, main summary")
+    .evaluateAll((controls) =>
+      controls
+        .filter((control) => control.checkVisibility() && control.getBoundingClientRect().height < 43.5)
+        .map((control) => control.outerHTML.slice(0, 120)),
+    );
+  expect(low).toEqual([]);
+  await context.close();
 });
 
 test("on paper every row stands with its state, and one working stands for all", async () => {

@@ -28,16 +28,70 @@ export interface BenchActions {
 
 export function benchParts(title: string, actions: BenchActions): BenchParts {
   const entry = entryField(actions);
-  const type = (text: string): void => {
-    entry.value += text;
+  const parts = {
+    progress: el("span", { class: "bench-progress" }),
+    keeping: el("p", { class: "bench-keeping" }),
+    map: placeMap(),
+    place: el("p", { class: "bench-place", id: "bench-place" }),
+    entry,
+    figure: el("div", { class: "bench-figure", "aria-hidden": "true" }),
+    under: el("p", { class: "bench-under", id: "bench-under" }),
+    ask: el("div", { class: "bench-asking" }),
+    said: el("p", { class: "bench-said", role: "status", "aria-live": "polite" }),
+    actions: el("div", { class: "bench-actions" }),
+    keys: keysFor(entry, actions),
+  };
+  return { ...parts, element: laidOut(title, actions, parts) };
+}
+
+/** From the title at the top to the keys under the thumb. */
+function laidOut(title: string, actions: BenchActions, parts: Omit<BenchParts, "element">): HTMLElement {
+  const walk = (words: string, name: string, by: number) =>
+    el(
+      "button",
+      { type: "button", class: "bench-walk", "aria-label": name, onclick: () => actions.step(by) },
+      words,
+    );
+  return el(
+    "div",
+    { class: "bench-sheet" },
+    el(
+      "header",
+      { class: "bench-bar" },
+      el("h2", { id: "bench-title" }, title),
+      parts.progress,
+      el("button", { type: "button", class: "bench-close", onclick: actions.close }, "Close"),
+    ),
+    parts.keeping,
+    el(
+      "div",
+      { class: "bench-view" },
+      parts.map.element,
+      el(
+        "div",
+        { class: "bench-where" },
+        walk("‹", "place before", -1),
+        parts.place,
+        walk("›", "next place", 1),
+      ),
+      el("div", { class: "bench-entry" }, parts.figure, parts.entry),
+      parts.under,
+      parts.ask,
+      parts.said,
+      parts.actions,
+    ),
+    parts.keys.element,
+  );
+}
+
+function keysFor(entry: HTMLInputElement, actions: BenchActions): Keypad {
+  const put = (text: string): void => {
+    entry.value = text;
     actions.typed();
   };
-  const keys = keypad({
-    type,
-    rubOut: () => {
-      entry.value = entry.value.slice(0, -1);
-      actions.typed();
-    },
+  return keypad({
+    type: (text) => put(entry.value + text),
+    rubOut: () => put(entry.value.slice(0, -1)),
     enter: actions.enter,
     undo: actions.undo,
     letters: () => {
@@ -46,59 +100,6 @@ export function benchParts(title: string, actions: BenchActions): BenchParts {
       entry.focus();
     },
   });
-  const progress = el("span", { class: "bench-progress" });
-  const keeping = el("p", { class: "bench-keeping" });
-  const map = placeMap();
-  const place = el("p", { class: "bench-place", id: "bench-place" });
-  const figure = el("div", { class: "bench-figure", "aria-hidden": "true" });
-  const under = el("p", { class: "bench-under", id: "bench-under" });
-  const ask = el("div", { class: "bench-asking" });
-  const said = el("p", { class: "bench-said", role: "status", "aria-live": "polite" });
-  const actionsRow = el("div", { class: "bench-actions" });
-  const walk = (words: string, name: string, by: number) =>
-    el(
-      "button",
-      { type: "button", class: "bench-walk", "aria-label": name, onclick: () => actions.step(by) },
-      words,
-    );
-  const element = el(
-    "div",
-    { class: "bench-sheet" },
-    el(
-      "header",
-      { class: "bench-bar" },
-      el("h2", { id: "bench-title" }, title),
-      progress,
-      el("button", { type: "button", class: "bench-close", onclick: actions.close }, "Close"),
-    ),
-    keeping,
-    el(
-      "div",
-      { class: "bench-view" },
-      map.element,
-      el("div", { class: "bench-where" }, walk("‹", "place before", -1), place, walk("›", "next place", 1)),
-      el("div", { class: "bench-entry" }, figure, entry),
-      under,
-      ask,
-      said,
-      actionsRow,
-    ),
-    keys.element,
-  );
-  return {
-    element,
-    progress,
-    keeping,
-    map,
-    place,
-    entry,
-    figure,
-    under,
-    ask,
-    said,
-    actions: actionsRow,
-    keys,
-  };
 }
 
 /** Takes the typing of a keyboard beside the screen; the keys below write into it too. No keyboard pops up for it. */

@@ -47,8 +47,8 @@ export function importPanel(): ImportPanel {
   };
 }
 
-function importParts(context: SheetContext, item: ReadingItem, close: () => void) {
-  const paste = el("textarea", {
+function pasteField(): HTMLTextAreaElement {
+  return el("textarea", {
     id: "import-text",
     class: "paste",
     rows: 4,
@@ -56,6 +56,9 @@ function importParts(context: SheetContext, item: ReadingItem, close: () => void
     autocomplete: "off",
     placeholder: "Paste a table with one line of headings, or drop a file here",
   });
+}
+
+function csvField(take: (file: File | undefined) => void): HTMLInputElement {
   const field = el("input", {
     type: "file",
     accept: ".csv,.tsv,.txt,text/csv",
@@ -63,22 +66,32 @@ function importParts(context: SheetContext, item: ReadingItem, close: () => void
     "aria-label": "CSV file",
     tabindex: "-1",
   });
+  field.addEventListener("change", () => {
+    const [file] = field.files ?? [];
+    field.value = "";
+    take(file);
+  });
+  return field;
+}
+
+function importParts(context: SheetContext, item: ReadingItem, close: () => void) {
   const outcome = el("div", { class: "import-outcome", role: "status", "aria-live": "polite" });
+  const paste = pasteField();
   let text = "";
   let answers = noAnswers;
 
+  const answer = (changed: Partial<ImportAnswers>): void => {
+    const focused = document.activeElement?.id;
+    answers = { ...answers, ...changed };
+    renew();
+    if (focused) document.getElementById(focused)?.focus();
+  };
   const renew = (): void => {
     if (text.trim() === "") {
       replace(outcome);
       return;
     }
     const plan = planImport(item, context.typed(item.name), text, answers);
-    const answer = (changed: Partial<ImportAnswers>): void => {
-      const focused = document.activeElement?.id;
-      answers = { ...answers, ...changed };
-      renew();
-      if (focused) document.getElementById(focused)?.focus();
-    };
     const add = (): void => {
       if (plan.text === undefined) return;
       context.edit(item.name, plan.text);
@@ -98,23 +111,13 @@ function importParts(context: SheetContext, item: ReadingItem, close: () => void
     void file.arrayBuffer().then((bytes) => put(textOfBytes(new Uint8Array(bytes), file.name)));
   };
   paste.addEventListener("input", () => put(paste.value));
-  field.addEventListener("change", () => {
-    const [file] = field.files ?? [];
-    field.value = "";
-    take(file);
-  });
+  const field = csvField(take);
   const choose = el(
     "button",
     { type: "button", class: "tool", onclick: () => field.click() },
     "Choose a file",
   );
-  const element = el(
-    "div",
-    {},
-    el("label", { for: "import-text" }, `Into ${labelOf(item)}`),
-    paste,
-    el("p", { class: "tools" }, choose, field),
-    outcome,
-  );
+  const label = el("label", { for: "import-text" }, `Into ${labelOf(item)}`);
+  const element = el("div", {}, label, paste, el("p", { class: "tools" }, choose, field), outcome);
   return { element, take, focus: () => paste.focus() };
 }

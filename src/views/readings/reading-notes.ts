@@ -3,6 +3,7 @@
 import type { ReadingItem } from "../../document/item.ts";
 import type { TableValue } from "../../engine/cell.ts";
 import { type Child, el } from "../dom.ts";
+import { onScreen } from "../on-screen.ts";
 import { stateWord } from "../state-mark.ts";
 import { grouped } from "./grouped.ts";
 import { groupWords } from "./place-words.ts";
@@ -59,7 +60,9 @@ function odd({ item, table, steps, enter }: Noted): readonly HTMLElement[] {
     .map((step) => {
       const reason = step.row === undefined ? "" : textAt(table, "reason", step.row);
       const limit = item.odd?.[step.column];
-      const asked = `${step.text} lies farther than ${limit ?? "usual"} from the middle of ${groupWords(item, step.place)}`;
+      const asked = onScreen(
+        `${step.text} lies farther than ${limit ?? "usual"} from the middle of ${groupWords(item, step.place)}`,
+      );
       return line(
         "odd",
         go(step.words, () => enter(step.id)),
