@@ -64,11 +64,11 @@ describe("the margin bar", () => {
 
 describe("figures", () => {
   const newtonMetre = unitNamed("N.m");
-  test("have four digits, lengths as many as a gauge resolves", () => {
+  test("have four digits, lengths to the place a gauge resolves", () => {
     expect(figureText(705.033, "torque", newtonMetre)).toBe("705.0 N·m");
     expect(figureText(0.025011, "length", unitNamed("mm"))).toBe("25.011 mm");
     expect(figureText(-2.44703e-6, "length", unitNamed("mm"))).toBe("−0.0024 mm");
-    expect(figureText(0.024, "length", unitNamed("mm"))).toBe("24.00 mm");
+    expect(figureText(0.024, "length", unitNamed("mm"))).toBe("24 mm");
   });
   test("that a person set keep the digits they have", () => {
     expect(setText(480.25, "torque", newtonMetre)).toBe("480.25 N·m");

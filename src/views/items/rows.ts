@@ -119,7 +119,12 @@ function caption(value: RowsValue): HTMLElement {
     counted(value.rows.length, "row"),
     without > 0 && `${without} without an answer`,
     warned > 0 && `${warned} with a warning`,
-    "a row opens to its working",
   ];
-  return el("p", { class: "caption" }, `${words.filter(Boolean).join("; ")}.`);
+  return el(
+    "p",
+    { class: "caption" },
+    words.filter(Boolean).join("; "),
+    el("span", { class: "nav-only" }, "; a row opens to its working"),
+    ".",
+  );
 }
