@@ -29,7 +29,9 @@ export function outputUnits(m: AnyMethod, asked: readonly string[]): OutputUnits
     else byKind.set(kind, found);
   }
   const ofKind: UnitChoice = (kind) => byKind.get(kind) ?? usualUnit(kind);
-  return { ofKind, ofOutput: (name) => (kind) => byName.get(name) ?? ofKind(kind) };
+  // A line of working also holds values of other kinds: those keep their own unit.
+  const own = (name: string, kind: Kind) => (m.outputs[name]?.kind === kind ? byName.get(name) : undefined);
+  return { ofKind, ofOutput: (name) => (kind) => own(name, kind) ?? ofKind(kind) };
 }
 
 function kindOf(m: AnyMethod, name: string): Kind | Problem {

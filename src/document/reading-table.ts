@@ -25,6 +25,17 @@ export interface ReadingTable {
   readonly problems: readonly Problem[];
 }
 
+/** Columns that any table may have: why a row stands for another, and that a row is set aside. */
+export const remarkColumns: Readonly<Record<string, ColumnKind>> = { state: "text", reason: "text" };
+
+/** The columns named in the item, and those remarks that stand among the headings. */
+function columnsOf(item: ReadingItem, table: CsvTable): readonly (readonly [string, ColumnKind])[] {
+  const remarks = Object.entries(remarkColumns).filter(
+    ([name, kind]) => !Object.hasOwn(item.columns, name) && findHeading(table, name, kind),
+  );
+  return [...Object.entries(item.columns), ...remarks];
+}
+
 export function readingTable(item: ReadingItem, file?: string): ReadingTable {
   const quantities = Object.entries(item.columns).filter(([, kind]) => kind !== "tag" && kind !== "text");
   const isNumeric = (heading: Heading) =>
@@ -44,7 +55,7 @@ export function readingTable(item: ReadingItem, file?: string): ReadingTable {
 
   const found: Problem[] = [...strangeHeadings(item, table)];
   const columns: Record<string, ReadingColumn> = {};
-  for (const [name, kind] of Object.entries(item.columns)) {
+  for (const [name, kind] of columnsOf(item, table)) {
     const column = readColumn({ name, kind, table, where });
     if (isProblem(column)) {
       found.push(column);
@@ -82,8 +93,7 @@ function findHeading(
 }
 
 function strangeHeadings(item: ReadingItem, table: CsvTable): readonly Problem[] {
-  const entries = Object.entries(item.columns);
-  const known = new Set(entries.map(([name, kind]) => findHeading(table, name, kind)?.at));
+  const known = new Set(columnsOf(item, table).map(([name, kind]) => findHeading(table, name, kind)?.at));
   return table.headings.flatMap((heading, at) => {
     if (known.has(at)) return [];
     const name = toCamelCase(heading.name) || "columnName";

@@ -23,6 +23,8 @@ function rowsIn(text: string, name: string): string | undefined {
 }
 
 function block(rows: string, indent: string, newline: string): string {
+  // Space at the start of a first line cannot be told from the indentation of a block.
+  if (/^\s*?[ \t]/.test(rows)) return JSON.stringify(rows);
   // A blank last line cannot be told from the space behind a block.
   if (/(?:^|\n)[ \t]*\n?$/.test(rows.replace(/\n$/, ""))) return JSON.stringify(rows);
   const chomp = rows.endsWith("\n") ? "" : "-";

@@ -24,10 +24,11 @@ export function checkValue(
   if (isProblem(atLeast)) return atLeast;
   const atMost = limitOf(item.between?.[1] ?? item.atMost, "upper limit", that, results);
   if (isProblem(atMost)) return atMost;
-  const uncertainty = limitOf(item.uncertainty, "uncertainty", that, results) ?? 0;
-  if (isProblem(uncertainty)) return uncertainty;
   const typed = [item.atLeast, item.atMost, ...(item.between ?? [])].filter((text) => text !== undefined);
   const shown = shownUnit(that, results, unitOf, typed);
+  if (item.uncertainty?.trim().endsWith("%") && shown.text !== "%") return shareOf(item.uncertainty);
+  const uncertainty = limitOf(item.uncertainty, "uncertainty", that, results) ?? 0;
+  if (isProblem(uncertainty)) return uncertainty;
   const limits = { atLeast, atMost };
   const fault = faultOf(item, limits, uncertainty, (si) => formatShort(si, shown));
   if (fault) return fault;
@@ -82,6 +83,16 @@ function dimensionFault(text: string, what: string, that: FormulaValue): Problem
     ? undefined
     : unlike(what, dimensionWords(read.unit.dimension), that);
 }
+
+/** A share of the value and points of a ratio cannot be told apart, so neither is taken. */
+const shareOf = (got: string): Problem =>
+  problem({
+    code: "share-as-uncertainty",
+    what: "uncertainty",
+    got,
+    must: "be a half-width in the unit of the value, or a formula",
+    hint: "for a share of the value write it out, as uncertainty: 0.2 * name",
+  });
 
 const unlike = (what: string, got: string, that: FormulaValue): Problem =>
   problem({

@@ -50,7 +50,7 @@ function statesOf(
 ): ReadingState[] | Problem {
   const numeric = columns.filter((column) => isNumeric(column) && !item.may?.includes(column.name));
   const states: ReadingState[] = table.lines.map((_, row) =>
-    numeric.length > 0 && numeric.some((column) => column.values[row] === undefined) ? "missing" : "entered",
+    numeric.some((column) => column.values[row] === undefined) ? "missing" : "entered",
   );
   const last = new Map<string, number>();
   const where = (row: number) => `${item.name} · line ${table.lines[row] ?? row + 1}`;

@@ -126,7 +126,12 @@ function readSiValue(
     problem({ code: "wrong-kind", where: id, what: field.says, got, must: `be ${withArticle(field.kind)}` });
   if (!sameDimension(value.dimension, kinds[field.kind].dimension))
     return wrong(value.kind ?? dimensionWords(value.dimension));
-  if (value.kind !== undefined && !kindsAgree(value.kind, field.kind)) return wrong(withArticle(value.kind));
+  if (value.kind !== undefined && !kindsAgree(value.kind, field.kind)) {
+    const problem = wrong(withArticle(value.kind));
+    return field.kind === "temperature difference"
+      ? problem.with({ hint: "a given in K reads as a temperature: add as: temperature difference to it" })
+      : problem;
+  }
   if (!Number.isFinite(value.si))
     return problem({
       code: "not-finite",

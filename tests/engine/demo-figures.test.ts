@@ -129,7 +129,7 @@ describe("margins at 500 N.m", () => {
     figure("shankShear", "25", MPa);
   });
   test("the bore edge needs 2.50 and has 1.64: fails", () => {
-    figure("edgeNeed", "2.50");
+    figure("edge.requiredRatio", "2.50");
     expect(checkAt(page, "edgeShut").si).toBeCloseTo(1.64, 2);
     expect(stateAt(page, "edgeShut")).toBe("fails");
   });

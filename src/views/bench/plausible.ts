@@ -29,14 +29,15 @@ export interface Asked {
 }
 
 export function questionAbout(asked: Asked): Question | undefined {
-  const { item, step, text, value } = asked;
+  const { item, step, text, value, front } = asked;
   if (step.kind === "tag" || step.kind === "text") return undefined;
   const limit = limitOf(item, step.column, value);
   const all = valuesOf(asked, false);
   const group = limit === undefined ? [] : valuesOf(asked, true);
   const others = group.length > 0 ? group : all;
   const middle = median(others);
-  if (middle === undefined) return undefined;
+  if (middle === undefined)
+    return front === undefined || text.startsWith(front.front) ? undefined : unlikeNominal(text, front);
   const away = Math.abs(value.si - middle);
   const most = limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : wider);
   const far = away > most * (1 + 1e-9); // a reading on the limit lies on it, whatever the last bit says
@@ -49,6 +50,12 @@ export function questionAbout(asked: Asked): Question | undefined {
     choices: nearer === undefined ? [text] : [text, nearer],
   };
 }
+
+/** The first reading of all has only the nominal to be compared with. */
+const unlikeNominal = (text: string, { front }: Front): Question => ({
+  words: `${text} does not begin with ${front}, as the nominal of the page: keep or type again?`,
+  choices: [text],
+});
 
 const enough = 8;
 const deviations = 6;

@@ -1,8 +1,7 @@
 // What an entry does to the rows of a reading. Nothing is ever written over: a blank is filled, a correction is a
 // row of its own with its reason, and what is set aside keeps its value.
 import type { ReadingItem } from "../../document/item.ts";
-import type { Problem } from "../../problem.ts";
-import { problem } from "../../problem.ts";
+import { isProblem, type Problem } from "../../problem.ts";
 import { keyColumns, type Step } from "../readings/places.ts";
 import {
   changedRows,
@@ -11,6 +10,7 @@ import {
   has,
   type RowsText,
   withFields,
+  withRemarks,
   withRow,
 } from "../readings/rows-text.ts";
 
@@ -47,12 +47,12 @@ export function take(taken: Taken, text: string, reason?: string): string | Prob
 
 /** Another value in place of one that stays in the table. */
 export function correct(taken: Taken, text: string, reason: string): string | Problem {
-  const { item, step } = taken;
-  return withReasons(taken, (rows) =>
+  const { step } = taken;
+  return withReasons(taken, ["reason"], (rows) =>
     withRow(rows, {
       ...(step.row === undefined ? {} : fieldsOf(rows, step.row)),
       [step.column]: text,
-      ...(Object.hasOwn(item.columns, "state") && { state: "" }),
+      ...(has(rows, "state") && { state: "" }),
       reason,
     }),
   );
@@ -61,8 +61,7 @@ export function correct(taken: Taken, text: string, reason: string): string | Pr
 /** Keeps the value and takes it out of use; what it corrected before stays out of use with it. */
 export function setAside(taken: Taken, reason: string): string | Problem {
   const { item, step } = taken;
-  if (!Object.hasOwn(item.columns, "state")) return lacks("state");
-  return withReasons(taken, (rows) => {
+  return withReasons(taken, ["state", "reason"], (rows) => {
     const keys = keyColumns(item);
     const at = fieldsOf(rows, step.row ?? -1);
     const same = rows.table.rows.flatMap((_, row) => {
@@ -83,23 +82,19 @@ export function setAside(taken: Taken, reason: string): string | Problem {
 /** Leaves the reading missing, with a note that says why. */
 export function cannotRead(taken: Taken, why: string): string | Problem {
   const { step } = taken;
-  return withReasons(taken, (rows) => {
+  return withReasons(taken, ["reason"], (rows) => {
     const reason = `${notRead}: ${why}`;
     if (step.row === undefined) return withRow(rows, { ...placeFields(taken), reason });
     return withFields(rows, step.row, { reason });
   });
 }
 
-function withReasons({ item, rows }: Taken, change: (rows: RowsText) => string | Problem): string | Problem {
-  if (!Object.hasOwn(item.columns, "reason")) return lacks("reason");
-  return changedRows(item, rows, (now) => (has(now, "reason") ? change(now) : lacks("reason")));
+/** The columns of the remark are added where the table has none yet. */
+function withReasons(
+  { item, rows }: Taken,
+  columns: readonly ("state" | "reason")[],
+  change: (rows: RowsText) => string | Problem,
+): string | Problem {
+  const opened = withRemarks(item, rows, columns);
+  return isProblem(opened) ? opened : changedRows(item, opened, change);
 }
-
-const lacks = (column: string): Problem =>
-  problem({
-    code: "no-such-column",
-    what: "this table",
-    got: `no column ${column}`,
-    must: "have one, so that nothing is written over without saying why",
-    hint: `add ${column}: text to its columns and ${column} to its headings in the page file`,
-  });

@@ -14,6 +14,8 @@ export interface Step {
   readonly row: number | undefined;
   readonly text: string;
   readonly state: ReadingState;
+  /** A column that may stay blank is never asked for. */
+  readonly optional: boolean;
   /** Why nothing could be read, or why it was set aside. */
   readonly reason: string;
 }
@@ -70,6 +72,7 @@ function stepAt({ item, table, id, place, row, column, labels }: At): Step {
     unit: found?.unit,
     row,
     text,
+    optional: item.may?.includes(column) ?? false,
     state: text === "" && state !== "set aside" ? "missing" : state === "missing" ? "entered" : state,
     reason: row === undefined ? "" : textAt(table, "reason", row),
   };
@@ -107,7 +110,8 @@ const counts = (table: TableValue, row: number): boolean =>
 
 /** The next reading to take after this one, round to the start; what cannot be read is not asked for again. */
 export function nextWanted(steps: readonly Step[], after: number): number | undefined {
-  const isWanted = (step: Step | undefined) => step?.state === "missing" && step.reason === "";
+  const isWanted = (step: Step | undefined) =>
+    step?.state === "missing" && step.reason === "" && !step.optional;
   for (let i = 1; i <= steps.length; i += 1) {
     const at = (after + i) % steps.length;
     if (isWanted(steps[at])) return at;

@@ -1,6 +1,7 @@
 // The rows of a reading as text: a row added, or fields of one row filled. Every other byte stays.
 import { type CsvTable, delimiters, readCsv } from "../../document/csv.ts";
 import type { ReadingItem } from "../../document/item.ts";
+import { remarkColumns } from "../../document/reading-table.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { headingsOf, isQuantity, meantBy } from "./headings.ts";
 
@@ -17,7 +18,8 @@ export interface RowsText {
 export type Fields = Readonly<Record<string, string>>;
 
 export function openRows(item: ReadingItem, text: string): RowsText | Problem {
-  const { columns, delimiter, decimal } = item;
+  const { delimiter, decimal } = item;
+  const columns = { ...remarkColumns, ...item.columns };
   const begun = text.trim() === "" ? `${writtenHeadings(item)}\n` : text;
   const isNumeric = (head: CsvTable["headings"][number]) => {
     const meant = meantBy(head, columns);
@@ -40,6 +42,22 @@ const writtenHeadings = (item: ReadingItem): string =>
     .join(",");
 
 export const has = (rows: RowsText, column: string): boolean => rows.columns.includes(column);
+
+/** The same rows with one more column at the end, blank in every row. */
+function withColumn(rows: RowsText, column: string): string {
+  const mark = delimiters[rows.table.delimiter];
+  const starts = lineStarts(rows.text);
+  const first = rows.table.rows.length > 0 ? placeOf(rows, 0, starts).begin : rows.text.length;
+  const heads = rows.text.slice(0, first).replace(/(?:\r?\n)+$/, "").length;
+  const ends = rows.table.rows.map((_, row) => placeOf(rows, row, starts).end);
+  let text = rows.text.slice(0, heads) + mark + column;
+  let at = heads;
+  for (const end of ends) {
+    text += rows.text.slice(at, end) + mark;
+    at = end;
+  }
+  return text + rows.text.slice(at);
+}
 
 export function fieldsOf(rows: RowsText, row: number): Fields {
   const fields = rows.table.rows[row]?.fields ?? [];
@@ -121,6 +139,21 @@ function lineStarts(text: string): readonly number[] {
   const starts = [0];
   for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) starts.push(at + 1);
   return starts;
+}
+
+/** The rows with the columns a remark needs, or the problem that kept them from being read. */
+export function withRemarks(
+  item: ReadingItem,
+  text: string,
+  columns: readonly ("state" | "reason")[],
+): string | Problem {
+  let now = text;
+  for (const column of columns) {
+    const rows = openRows(item, now);
+    if (isProblem(rows)) return rows;
+    now = has(rows, column) ? rows.text : withColumn(rows, column);
+  }
+  return now;
 }
 
 /** The rows with one change, or the problem that kept them from being read. */
