@@ -25,7 +25,10 @@ const shapes: Readonly<Record<string, Costs>> = {
 
 const ours = (costs: Costs): number => assign(costs)?.cost ?? Number.NaN;
 const theirs = (costs: Costs): number =>
-  munkres(costs.map((row) => [...row])).reduce((sum, [row, column]) => sum + (costs[row]?.[column] ?? Number.NaN), 0);
+  munkres(costs.map((row) => [...row])).reduce(
+    (sum, [row, column]) => sum + (costs[row]?.[column] ?? Number.NaN),
+    0,
+  );
 
 const entries = Object.entries(shapes);
 

@@ -43,7 +43,7 @@ export function frontAt(context: SheetContext, { item, table, steps }: Spot, ste
   const nominal = frontFromPage(context, item, step.column, step.unit);
   if (nominal && inColumn.length < 2) return nominal;
   const last = before.toSorted((a, b) => (a.row ?? 0) - (b.row ?? 0)).at(-1);
-  const trusted = before.length > 1 || nominal === undefined;
+  const trusted = nominal === undefined || before.length > 1 || inColumn.length > before.length;
   const near = trusted && last && item.key && item.key.length > 1 ? frontOf([last.text]) : undefined;
   const texts = table.columns.find((column) => column.name === step.column)?.typed ?? [];
   return near ?? frontOf(texts.filter((text) => text !== "")) ?? nominal;

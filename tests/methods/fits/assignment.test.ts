@@ -4,14 +4,12 @@ import { munkres } from "munkres";
 import { expect, test } from "vitest";
 import { assign, proofOf } from "../../../src/methods/fits/assignment.ts";
 
-const squares = fc
-  .integer({ min: 1, max: 25 })
-  .chain((n) =>
-    fc.array(fc.array(fc.integer({ min: 0, max: 50 }), { minLength: n, maxLength: n }), {
-      minLength: n,
-      maxLength: n,
-    }),
-  );
+const squares = fc.integer({ min: 1, max: 25 }).chain((n) =>
+  fc.array(fc.array(fc.integer({ min: 0, max: 50 }), { minLength: n, maxLength: n }), {
+    minLength: n,
+    maxLength: n,
+  }),
+);
 
 test("assign costs as little as munkres does on square whole-number costs, and its potentials prove it", () => {
   fc.assert(
