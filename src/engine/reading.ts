@@ -104,7 +104,8 @@ function markOdd(
       const values = rows.map((row) => Number(column.values[row]));
       const middle = median(values);
       for (const [i, row] of rows.entries())
-        if (Math.abs((values[i] ?? middle) - middle) > most.si) states[row] = "odd";
+        // a reading on the limit lies on it, whatever the last bit says
+        if (Math.abs((values[i] ?? middle) - middle) > most.si * (1 + 1e-9)) states[row] = "odd";
     }
   }
   return states;

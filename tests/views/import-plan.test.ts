@@ -172,7 +172,7 @@ describe("a wrong file is answered by line and leaves nothing behind", () => {
     expect(plan(file, { units: { diameter: "mm" } }).text).toBe(`${heads}1,up outer,along,25.012,,\n`);
   });
 
-  test("a correction into a table without room for a reason", () => {
+  test("a correction asks why, and brings the column of reasons where there is none", () => {
     const plain = reading(
       "holes",
       emptyPage
@@ -182,14 +182,12 @@ describe("a wrong file is answered by line and leaves nothing behind", () => {
           "diameter/mm\n      1,up outer,along,25.102\n  - reading: shanks",
         ),
     );
-    const made = planImport(
-      plain,
-      plain.rows,
-      "position,depth,direction,diameter/mm\n1,up outer,along,25.012\n",
-      none,
+    const file = "position,depth,direction,diameter/mm\n1,up outer,along,25.012\n";
+    expect(planImport(plain, plain.rows, file, none)).toMatchObject({ text: undefined, wantReason: 1 });
+    const made = planImport(plain, plain.rows, file, { ...none, reason: "digits swapped" });
+    expect(made.text).toMatch(
+      /diameter\/mm,reason\n1,up outer,along,25.102,\n1,up outer,along,25.012,digits swapped\n$/,
     );
-    expect(made.text).toBeUndefined();
-    expect(made.faults.map(sentence).join()).toContain("no column reason");
   });
 });
 

@@ -5,7 +5,14 @@ import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { isQuantity, meantBy } from "../readings/headings.ts";
 import { keyColumns } from "../readings/places.ts";
-import { type Fields, fieldsOf, has, openRows, type RowsText, withAll } from "../readings/rows-text.ts";
+import {
+  type Fields,
+  fieldsOf,
+  openRows,
+  type RowsText,
+  withAll,
+  withRemarks,
+} from "../readings/rows-text.ts";
 import { mostCharacters, tooLarge } from "./file-text.ts";
 import { type ColumnAnswers, columnFaults, type ImportColumn, importColumns } from "./import-columns.ts";
 import { type FileRow, fileRows } from "./import-rows.ts";
@@ -80,13 +87,15 @@ interface Outcome {
   readonly odd: number;
 }
 
-function outcome(item: ReadingItem, own: RowsText, rows: readonly FileRow[], reason: string): Outcome {
-  const placed = fates(item, own, rows);
+function outcome(item: ReadingItem, there: RowsText, rows: readonly FileRow[], reason: string): Outcome {
+  const placed = fates(item, there, rows);
+  const own = placed.some(({ fate }) => fate === "corrects") ? withReasonColumn(item, there) : there;
+  if (isProblem(own)) return { rows: placed, faults: [own], wantReason: 0, text: undefined, odd: 0 };
   const corrections = placed.filter(
     ({ fate, fields }) => fate === "corrects" && (fields["reason"] ?? "") === "",
   );
   const wantReason = reason.trim() === "" ? corrections.length : 0;
-  const faults = [...noRoomForReasons(own, corrections.length), ...nothingNew(item, own, placed)];
+  const faults = nothingNew(item, own, placed);
   if (faults.length > 0) return { rows: placed, faults, wantReason: 0, text: undefined, odd: 0 };
   const changed = new Map<number, Fields>();
   const added: Fields[] = [];
@@ -143,18 +152,11 @@ function fates(item: ReadingItem, own: RowsText, rows: readonly FileRow[]): read
   });
 }
 
-const noRoomForReasons = (own: RowsText, corrections: number): readonly Problem[] =>
-  corrections === 0 || has(own, "reason")
-    ? []
-    : [
-        problem({
-          code: "no-such-column",
-          what: "this reading",
-          got: `${corrections} rows that differ from what is there, and no column reason`,
-          must: "have one, so that nothing is written over without saying why",
-          hint: "add reason: text to its columns in the page file, or leave those rows out",
-        }),
-      ];
+/** The column of reasons comes with the first correction. */
+function withReasonColumn(item: ReadingItem, there: RowsText): RowsText | Problem {
+  const text = withRemarks(item, there.text, ["reason"]);
+  return isProblem(text) ? text : openRows(item, text);
+}
 
 /** The same file a second time changes nothing, and says so. */
 function nothingNew(item: ReadingItem, own: RowsText, placed: readonly Placed[]): readonly Problem[] {
