@@ -96,6 +96,41 @@ function rowParts(
   ];
 }
 
+const fromMemory = /\bfrom memory\b/i;
+const notCovered = /\bnot cover/i;
+
+/** Lines that rest on a source nobody saw, and those that say what the page leaves out. */
+export function caveats(cells: readonly Cell[]): {
+  readonly memory: readonly string[];
+  readonly left: readonly string[];
+} {
+  const recalled = ({ item, value }: Cell): boolean =>
+    fromMemory.test(item.source ?? "") ||
+    (!isProblem(value) &&
+      value.type === "solution" &&
+      value.solution.sources.some(({ known }) => known === "memory"));
+  return {
+    memory: cells.filter(recalled).map(({ name }) => name),
+    left: cells.flatMap(({ item, name }) =>
+      item.kind === "note" && notCovered.test(item.text) ? [name] : [],
+    ),
+  };
+}
+
+const linked = (words: string, names: readonly string[], context: SheetContext): HTMLElement | false => {
+  if (names.length === 0) return false;
+  const numbers = names.map((name) =>
+    el("a", { href: context.address(name) }, `${context.lineNumber(name) ?? ""}`),
+  );
+  return el(
+    "p",
+    { class: "caveat" },
+    `${words} `,
+    ...numbers.flatMap((number, i) => [i > 0 && ", ", number]),
+    ".",
+  );
+};
+
 export interface Summary {
   readonly element: HTMLElement;
   readonly update: (cells: readonly Cell[]) => void;
@@ -104,11 +139,12 @@ export interface Summary {
 export function summary(context: SheetContext): Summary {
   const counts = el("p", { class: "counts" });
   const list = el("ul", { class: "exceptions" });
+  const rests = el("div", { class: "caveats" });
   const element = el(
     "section",
     { class: "summary", "aria-label": "exceptions first" },
     el("div", { class: "reference" }, el("span", { class: "tiny" }, "exceptions first")),
-    el("div", { class: "findings" }, list, counts),
+    el("div", { class: "findings" }, list, counts, rests),
   );
   const update = (cells: readonly Cell[]): void => {
     const found = exceptions(cells, context.itemOf);
@@ -132,6 +168,12 @@ export function summary(context: SheetContext): Summary {
           ),
         ),
       ),
+    );
+    const { memory, left } = caveats(cells);
+    replace(
+      rests,
+      linked("What this page does not cover: line", left, context),
+      linked("Sources from memory, to be confirmed before use: line", memory, context),
     );
     replace(
       counts,

@@ -56,6 +56,7 @@ export function readingView(context: SheetContext, cell: Cell, item: ReadingItem
     const isTable = !isProblem(value) && value.type === "table";
     element.classList.toggle("unanswered", isProblem(value));
     save.hidden = !isTable;
+    enter.classList.toggle("strong", isTable && value.missing > 0);
     enter.textContent =
       isTable && value.missing > 0 ? `Enter readings, ${value.missing} wanted` : "Enter readings";
     if (isProblem(value)) replace(content, problemNote(value, undefined));

@@ -10,6 +10,7 @@ import { inPlace } from "../problem-note.ts";
 import type { SheetContext } from "../sheet-context.ts";
 import { stateMark } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
+import { listTable } from "./list-output.ts";
 import { saysOf } from "./says-of.ts";
 
 export const warning = (problem: Problem): HTMLElement =>
@@ -30,6 +31,12 @@ export function methodParts(
   const rest = Object.entries(solved.outputs).filter(([name]) => !shown.includes(name));
   return [
     question !== undefined && el("p", { class: "question" }, question),
+    ...Object.entries(solved.outputs).map(
+      ([name, output]) =>
+        output.kind === "list" &&
+        output.rows.length > 0 &&
+        listTable(solved.method, name, output.rows, context),
+    ),
     solved.working.length > 0 &&
       part("steps", el("div", { class: "steps" }, ...stepList(solved, shown, context, sources.length > 1))),
     rest.length > 0 &&
@@ -49,6 +56,9 @@ export function methodParts(
   ];
 }
 
+/** Steps of one kind that are shown; a table holds the results of all. */
+const mostAlike = 3;
+
 /** Each step once; a source is named where it changes. Steps that stand above already are not printed twice. */
 function stepList(
   solved: Solution,
@@ -57,7 +67,13 @@ function stepList(
   cited: boolean,
 ): readonly HTMLElement[] {
   let before: string | undefined;
-  return solved.working.map((step) => {
+  const met = new Map<string, number>();
+  const few = solved.working.filter(({ name }) => {
+    met.set(name, (met.get(name) ?? 0) + 1);
+    return (met.get(name) ?? 0) <= mostAlike;
+  });
+  const left = solved.working.length - few.length;
+  const parts = few.map((step) => {
     const source = step.source && cite(step.source);
     const lines = threeLines(step, context.unitOf);
     const broad = lines.querySelector(".over-phone") !== null;
@@ -72,4 +88,7 @@ function stepList(
       named && el("p", { class: "quiet" }, source),
     );
   });
+  return left > 0
+    ? [...parts, el("p", { class: "quiet" }, `${left} more steps of the same kind, one for each row`)]
+    : parts;
 }
