@@ -103,6 +103,8 @@ async function show(id: string): Promise<void> {
 }
 
 function leave(): void {
+  // What stands over a page goes with it, as when somebody presses Back in the middle of entry.
+  for (const over of document.querySelectorAll<HTMLDialogElement>("dialog[open]")) over.close();
   shown?.dispose();
   session?.dispose();
   shown = undefined;
