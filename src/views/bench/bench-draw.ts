@@ -17,8 +17,9 @@ export interface DrawActions {
 export function drawAll(flow: Flow, actions: DrawActions): void {
   const { parts, spot, context } = flow;
   const step = spot.steps[flow.at];
-  const left = spot.steps.filter((one) => one.state === "missing");
-  const all = spot.steps.length;
+  const wanted = spot.steps.filter((one) => !one.optional || one.text !== "");
+  const left = wanted.filter((one) => one.state === "missing");
+  const all = wanted.length;
   parts.progress.textContent = `${all - left.length} of ${all} read`;
   parts.keeping.textContent = keepingWords[context.keeping()];
   parts.keeping.classList.toggle("not-kept", context.keeping() !== "kept");
