@@ -29,7 +29,12 @@ function groupMarks(steps: readonly Step[], current: Step | undefined): readonly
   if (groups.size < 2) return [];
   return [...groups].map(([group, members]) => {
     const left = members.filter((step) => step.state === "missing" && !step.optional).length;
-    const state = left === 0 ? "all-read" : left === members.filter((step) => !step.optional).length ? "none-read" : "some-read";
+    const state =
+      left === 0
+        ? "all-read"
+        : left === members.filter((step) => !step.optional).length
+          ? "none-read"
+          : "some-read";
     const lit = current !== undefined && groupOf(current) === group ? " lit" : "";
     return el("span", { class: `map-group ${state}${lit}` }, group);
   });
