@@ -103,8 +103,8 @@ function markOdd(
     for (const rows of byGroup.values()) {
       const values = rows.map((row) => Number(column.values[row]));
       const middle = median(values);
+      // a reading on the limit lies on it, whatever the last bit says
       for (const [i, row] of rows.entries())
-        // a reading on the limit lies on it, whatever the last bit says
         if (Math.abs((values[i] ?? middle) - middle) > most.si * (1 + 1e-9)) states[row] = "odd";
     }
   }
