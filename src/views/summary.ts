@@ -84,14 +84,15 @@ function rowParts(
   return [
     ...rows
       .slice(0, mostRows)
-      .map(({ key, says, words }) =>
+      .flatMap(({ key, says, words }) => [
+        " ",
         el(
           "span",
           { class: words === "" ? "finding-row short" : "finding-row" },
           el("a", { href: context.address(name, key) }, says),
           words === "" ? "" : ` ${words}`,
         ),
-      ),
+      ]),
     rest > 0 && el("span", { class: "finding-row" }, `and ${rest} more`),
   ];
 }
