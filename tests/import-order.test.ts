@@ -13,6 +13,8 @@ const layers: Readonly<Record<string, number>> = {
   "source.ts": 0,
   "verdict.ts": 0,
   "nearest.ts": 0,
+  "median.ts": 0,
+  "grouped.ts": 0,
   units: 1,
   formula: 1.5,
   tables: 2,

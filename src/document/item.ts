@@ -189,5 +189,3 @@ export interface Page {
 }
 
 export const isMethodItem = (item: Item): item is MethodItem => item.kind === "working" && "by" in item;
-export const isFormulaItem = (item: Item): item is FormulaItem =>
-  item.kind === "working" && "formula" in item;

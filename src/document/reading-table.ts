@@ -160,7 +160,8 @@ const noUnit = (name: string): Problem =>
   });
 
 const bare = /^[-+\u2212]?[\d.,\u2009\u202F\u00A0]+(?:[eE][-+]?\d+)?$/;
-const isBare = (text: string): boolean => bare.test(text);
+/** A number without a unit. */
+export const isBare = (text: string): boolean => bare.test(text);
 
 function readValues(
   texts: readonly (string | undefined)[],

@@ -1,5 +1,6 @@
 // The rows of a table one by one: which key is at hand, and what the row says besides it.
 import type { OverRows } from "../document/item.ts";
+import { grouped } from "../grouped.ts";
 import type { OutputValue } from "../methods/field.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
@@ -109,11 +110,7 @@ function listContexts(rows: ListRows, name: string, wanted: string | undefined):
 function tableContexts(table: TableValue, name: string, key: string): Contexts["rows"] {
   const keyColumn = table.columns.find((c) => c.name === key);
   const at = rowsAtHand(table, undefined);
-  const groups = new Map<string, number[]>();
-  for (const i of at) {
-    const value = keyColumn?.typed[i] ?? "";
-    groups.set(value, [...(groups.get(value) ?? []), i]);
-  }
+  const groups = grouped(at, (i) => keyColumn?.typed[i] ?? "");
   const absent = new Set(
     table.wanted.flatMap((row) => (row[key] === undefined || groups.has(row[key]) ? [] : [row[key]])),
   );

@@ -182,7 +182,12 @@ function unitsOf(page: Page): UnitChoice {
 
 function reverse(uses: ReadonlyMap<string, readonly string[]>): ReadonlyMap<string, readonly string[]> {
   const back = new Map<string, string[]>();
-  for (const [name, used] of uses) for (const u of used) back.set(u, [...(back.get(u) ?? []), name]);
+  for (const [name, used] of uses)
+    for (const u of used) {
+      const users = back.get(u);
+      if (users) users.push(name);
+      else back.set(u, [name]);
+    }
   return back;
 }
 

@@ -2,6 +2,8 @@
 // key corrects the earlier one and says why; nothing is ever dropped.
 import type { ReadingItem } from "../document/item.ts";
 import { type ReadingTable, readingTable } from "../document/reading-table.ts";
+import { grouped } from "../grouped.ts";
+import { median } from "../median.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { quantity } from "../units/quantity.ts";
 import type { CellValue, ReadingState, TableColumn } from "./cell.ts";
@@ -94,29 +96,21 @@ function markOdd(
     if (!column || column.kind === "tag" || column.kind === "text") continue;
     const most = quantity(text, column.kind);
     if (isProblem(most)) return most.with({ where: item.name, what: `odd of ${name}` });
-    const byGroup = new Map<string, number[]>();
-    for (const [row, state] of states.entries()) {
-      if (state !== "entered") continue;
-      const group = item.key?.[0] === undefined ? "" : textAt(columns, item.key[0], row);
-      byGroup.set(group, [...(byGroup.get(group) ?? []), row]);
-    }
+    const [first] = item.key ?? [];
+    const entered = [...states.keys()].filter((row) => states[row] === "entered");
+    const byGroup = grouped(entered, (row) => (first === undefined ? "" : textAt(columns, first, row)));
     for (const rows of byGroup.values()) {
       const values = rows.map((row) => Number(column.values[row]));
-      const middle = median(values);
-      // a reading on the limit lies on it, whatever the last bit says
+      const middle = median(values) ?? Number.NaN;
       for (const [i, row] of rows.entries())
-        if (Math.abs((values[i] ?? middle) - middle) > most.si * (1 + 1e-9)) states[row] = "odd";
+        if (isBeyond(Math.abs((values[i] ?? middle) - middle), most.si)) states[row] = "odd";
     }
   }
   return states;
 }
 
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const half = sorted.length >> 1;
-  const upper = sorted[half] ?? Number.NaN;
-  return sorted.length % 2 === 1 ? upper : (upper + (sorted[half - 1] ?? upper)) / 2;
-}
+/** A reading on the limit lies on it, whatever the last bit says. */
+export const isBeyond = (away: number, most: number): boolean => away > most * (1 + 1e-9);
 
 /** Every combination of the expected values that no row has. */
 function wantedRows(item: ReadingItem, columns: readonly TableColumn[]): Record<string, string>[] {

@@ -1,5 +1,5 @@
 // A display tree on one line: T / (K · d), √(σ² + 3 · τ²). Also read aloud, so no tricks of layout.
-
+import { raised } from "../units/raised.ts";
 import type { Shown } from "./show.ts";
 
 export function plain(shown: Shown): string {
@@ -58,24 +58,9 @@ function below(bottom: Shown): string {
   return bracket ? `(${plain(bottom)})` : plain(bottom);
 }
 
-const raised: Readonly<Record<string, string>> = {
-  "-": "⁻",
-  "−": "⁻",
-  "0": "⁰",
-  "1": "¹",
-  "2": "²",
-  "3": "³",
-  "4": "⁴",
-  "5": "⁵",
-  "6": "⁶",
-  "7": "⁷",
-  "8": "⁸",
-  "9": "⁹",
-};
-
 /** Small whole exponents are raised digits; others are written with ^. */
 function exponent(shown: Shown): string {
   const text = plain(shown);
-  if (/^[-−]?\d{1,3}$/.test(text)) return text.replace(/./gu, (digit) => raised[digit] ?? digit);
+  if (/^[-−]?\d{1,3}$/.test(text)) return raised(text);
   return isSingle(shown) ? `^${text}` : `^(${text})`;
 }

@@ -65,5 +65,3 @@ export const catalogue = {
   opening: ["dowel-jam", "jackscrew-force", "sling-legs", "stuck-force", "gap-plane", "hold-count"],
   plan: ["tightening-order", "pass-torques", "record-findings", "change-since"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
-
-export type Family = keyof typeof catalogue;

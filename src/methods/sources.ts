@@ -281,10 +281,6 @@ export const crossOrder = source({
   at: "sec. 2.4, p. 12, eight bolts 1-5-3-7-2-6-4-8; other counts by the same halving, from memory",
   known: "read",
 });
-export const splitLineOrder = source({
-  title: "split line from the middle out, crossing sides",
-  known: "practice",
-});
 export const passFractions = source({
   body: "H. S. White",
   title: "Flange Bolt Torque Sequence",

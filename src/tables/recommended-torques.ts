@@ -39,8 +39,6 @@ const navedtra: Source = {
   known: "read",
 };
 
-export const recommendedTorqueSources = { ac, pcc, navedtra } as const;
-
 export const recommendedTorqueTable: TableInfo = {
   title: "Printed torque tables",
   units: { "AC 43.13-1B": "lbf.in", "ASME PCC-1-2013": "lbf.ft", "NAVEDTRA 14119": "lbf.ft" },

@@ -1,6 +1,5 @@
 // Minimum strengths of bolts and proof stress of nuts, by standard, grade and size, as printed.
 // A size outside the ranges of a grade has no strength here. Long because the rows are here.
-
 import type { Problem } from "../problem.ts";
 import type { Source } from "../source.ts";
 import { given, notInTable, once, plainKey, readRows, sourceNamed, type TableInfo } from "./table.ts";
@@ -102,8 +101,6 @@ const sources = {
     known: "memory",
   },
 } as const satisfies Record<string, Source>;
-
-export const strengthGradeSources = sources;
 
 export const strengthGradeTable: TableInfo = {
   title: "Minimum strengths of bolts and proof stress of nuts",

@@ -81,8 +81,6 @@ const sources = {
   am: { body: "ASME", title: "B18.21.1, type A plain washers", known: "memory" },
 } as const satisfies Record<string, Source>;
 
-export const washerAndHexagonSources = sources;
-
 export const washerAndHexagonTable: TableInfo = {
   title: "Plain washers and hexagon heads",
   units: {

@@ -4,6 +4,7 @@ import { formatShort, formatValue, type UnitChoice } from "../methods/solution.t
 import { inGroups } from "../units/decimal.ts";
 import { withUnit } from "../units/format.ts";
 import type { Kind } from "../units/kind.ts";
+import { raised } from "../units/raised.ts";
 import { type Unit, unitLabel } from "../units/unit.ts";
 import { el } from "./dom.ts";
 
@@ -14,20 +15,6 @@ export function numberText(si: number, kind: Kind | undefined, shown: Unit): str
   return forReading(inGroups(whole, "\u2009") + (decimals === undefined ? "" : `.${decimals}`));
 }
 
-const raised: Readonly<Record<string, string>> = {
-  "-": "⁻",
-  "0": "⁰",
-  "1": "¹",
-  "2": "²",
-  "3": "³",
-  "4": "⁴",
-  "5": "⁵",
-  "6": "⁶",
-  "7": "⁷",
-  "8": "⁸",
-  "9": "⁹",
-};
-
 /** A true minus sign, and powers of ten as they are written by hand. */
 export const forReading = (text: string): string =>
   text
@@ -35,7 +22,7 @@ export const forReading = (text: string): string =>
     .replace(
       /(\d)e([-+]?)(\d+)/,
       (_, digit: string, sign: string, power: string) =>
-        `${digit}×10${sign === "-" ? "⁻" : ""}${power.replace(/\d/g, (d) => raised[d] ?? d)}`,
+        `${digit}×10${raised(sign === "-" ? `-${power}` : power)}`,
     );
 
 export const figureText = (si: number, kind: Kind | undefined, shown: Unit): string =>

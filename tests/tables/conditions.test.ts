@@ -1,16 +1,21 @@
 // The short tables: nut factors, friction, materials, limiting pressures, and the shared helpers.
-
 import { expect, test } from "vitest";
 import { isProblem } from "../../src/problem.ts";
+import { clearanceHoleTable } from "../../src/tables/clearance-holes.ts";
 import { friction, frictionRows, frictionTable } from "../../src/tables/friction.ts";
+import { inchFitTable } from "../../src/tables/inch-fits.ts";
 import { iso286Table } from "../../src/tables/iso-286.ts";
 import { limitingPressure, limitingPressureTable } from "../../src/tables/limiting-pressures.ts";
 import { material, materials, materialTable } from "../../src/tables/materials.ts";
 import { nutFactors, nutFactorsOf, nutFactorTable } from "../../src/tables/nut-factors.ts";
+import { recommendedTorqueTable } from "../../src/tables/recommended-torques.ts";
+import { stiffnessFitTable } from "../../src/tables/stiffness-fit.ts";
 import { strengthGradeTable } from "../../src/tables/strength-grades.ts";
 import { nearestTo, readRows, splitLine } from "../../src/tables/table.ts";
 import { metricThreadTable } from "../../src/tables/threads-metric.ts";
 import { unifiedThreadTable } from "../../src/tables/threads-unified.ts";
+import { tighteningAccuracyTable } from "../../src/tables/tightening-accuracy.ts";
+import { washerAndHexagonTable } from "../../src/tables/washers-and-hexagons.ts";
 
 test("a nut factor look-up gives every published row, because they disagree", () => {
   const zinc = nutFactorsOf("zinc plated");
@@ -74,6 +79,12 @@ test("every table names its sources and a unit for each column", () => {
     frictionTable,
     materialTable,
     limitingPressureTable,
+    clearanceHoleTable,
+    inchFitTable,
+    recommendedTorqueTable,
+    stiffnessFitTable,
+    tighteningAccuracyTable,
+    washerAndHexagonTable,
   ];
   for (const table of tables) {
     expect(table.sources.length, table.title).toBeGreaterThan(0);

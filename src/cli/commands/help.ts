@@ -49,8 +49,6 @@ const details: Readonly<Record<string, string>> = {
       a file that cannot be read: { problem, problems, written: false }`,
 };
 
-export const commandNames: readonly string[] = [...Object.keys(usage), "help"];
-
 const exitCodes = `exit codes
   0  answered; every check is proven or waived
   1  a check fails

@@ -2,13 +2,14 @@
 // wrong column or unit. Only where the page says how far apart its readings may lie; what is merely odd is
 // taken and asked about in the page.
 import type { ReadingItem } from "../../document/item.ts";
+import { isBare } from "../../document/reading-table.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
 import { quantity } from "../../units/quantity.ts";
 import type { PlannedRow } from "./import-plan.ts";
 import { textIn } from "./key-words.ts";
 import { kindOfQuantity, type MappedColumn } from "./mapped-columns.ts";
-import { isBare, type OpenTable, type TableRow } from "./open-table.ts";
+import type { OpenTable, TableRow } from "./open-table.ts";
 import type { RowsNow } from "./rows-now.ts";
 
 /** Farther from the middle than its half, and than this many times what makes a reading odd. */

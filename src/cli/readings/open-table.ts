@@ -2,6 +2,7 @@
 // and 25.01 mm are known to be the same reading. Used for the page's own rows and for a file.
 import { type CsvAnswers, type CsvTable, readCsv } from "../../document/csv.ts";
 import type { DecimalMark, ReadingItem } from "../../document/item.ts";
+import { isBare } from "../../document/reading-table.ts";
 import { guarded } from "../../document/write-csv.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { quantity } from "../../units/quantity.ts";
@@ -68,9 +69,6 @@ const headLineOf = (text: string): number => {
   const before = /^(?:[^\S\n]*\n)*/.exec(text.replace(/^\uFEFF/, ""))?.[0] ?? "";
   return before.split("\n").length;
 };
-
-const bare = /^[-+\u2212]?[\d.,\u2009\u202F\u00A0]+(?:[eE][-+]?\d+)?$/;
-export const isBare = (text: string): boolean => bare.test(text);
 
 /** A quote mark that our writer set before a field, so that a grid program does not run it, is taken off. */
 const unguarded = (text: string): string =>

@@ -1,5 +1,6 @@
 // A file in place of all rows of a reading. What changes and what goes is named by line before it is written.
 import type { ReadingItem } from "../../document/item.ts";
+import { grouped } from "../../grouped.ts";
 import { type Problem, problem } from "../../problem.ts";
 import type { Plan, PlannedRow } from "./import-plan.ts";
 import { idOf, isAlike, isSetAside, keyWords, textIn } from "./key-words.ts";
@@ -10,11 +11,7 @@ import { fieldText, headingOf, lineOf, lineText, type RowsNow } from "./rows-now
 
 export function planReplaced(item: ReadingItem, now: RowsNow, file: OpenTable): Plan | readonly Problem[] {
   const names = file.columns.map(({ name }) => name);
-  const left = new Map<string, TableRow[]>();
-  for (const row of now.rows) {
-    const id = idOf(item, names, row);
-    left.set(id, [...(left.get(id) ?? []), row]);
-  }
+  const left = grouped(now.rows, (row) => idOf(item, names, row));
   const first = new Map<string, TableRow>();
   const rows: PlannedRow[] = [];
   const faults: Problem[] = [];

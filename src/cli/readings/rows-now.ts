@@ -2,9 +2,10 @@
 // delimiter, decimal mark and order of the columns stay, and rows that are not touched keep every byte.
 import { delimiters } from "../../document/csv.ts";
 import type { DecimalMark, Delimiter, ReadingItem } from "../../document/item.ts";
+import { isBare } from "../../document/reading-table.ts";
 import { type Problem, problem } from "../../problem.ts";
 import { kindOfQuantity, type MappedColumn, usualHeading } from "./mapped-columns.ts";
-import { isBare, isOpen, type OpenTable, openTable } from "./open-table.ts";
+import { isOpen, type OpenTable, openTable } from "./open-table.ts";
 
 interface Place {
   readonly begin: number;

@@ -1,4 +1,5 @@
 // How round and how straight is a bore, from readings at several depths and directions?
+import { grouped } from "../../grouped.ts";
 import { type Problem, problem } from "../../problem.ts";
 import { cellNumber, cellText, type Row, rowsOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
@@ -22,16 +23,6 @@ export interface DepthForm {
 }
 
 const average = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
-
-function grouped<T>(items: readonly T[], keyOf: (item: T) => string): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const group = groups.get(keyOf(item));
-    if (group) group.push(item);
-    else groups.set(keyOf(item), [item]);
-  }
-  return groups;
-}
 
 /** One row for each depth, in the order the depths were read; repeats in a direction are averaged. */
 export function depthForms(readings: readonly Reading[]): readonly DepthForm[] {

@@ -1,4 +1,5 @@
 // The rows of a torque record that do not add up: missing, off in torque, off in angle, unplanned.
+import { median } from "../../median.ts";
 import { isProblem } from "../../problem.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
 import type { Row } from "../inside.ts";
@@ -17,14 +18,6 @@ export interface Tolerances {
 const rounding = 1e-9; // a reading on the tolerance is inside it
 const netAgrees = 1e-3; // share by which a net torque written in the row may miss the plan
 const fewestAngles = 3; // below this a median says nothing
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const middle = sorted.length / 2;
-  return sorted.length % 2 === 1
-    ? (sorted[Math.floor(middle)] ?? Number.NaN)
-    : ((sorted[middle - 1] ?? Number.NaN) + (sorted[middle] ?? Number.NaN)) / 2;
-}
 
 /** Net torque that a number on the wrench stands for. */
 function netOf(row: Recorded, read: number): number {
@@ -93,7 +86,7 @@ function netFinding({ position, pass, written, net }: Recorded): Row[] {
 function angleFindings(rows: readonly Recorded[], tolerance: number): Row[] {
   const read = rows.flatMap((row) => (row.angle === undefined ? [] : [{ ...row, angle: row.angle }]));
   if (read.length < fewestAngles) return [];
-  const middle = median(read.map((row) => row.angle));
+  const middle = median(read.map((row) => row.angle)) ?? Number.NaN;
   return read
     .filter((row) => Math.abs(row.angle - middle) > tolerance + rounding)
     .map(({ position, pass, angle }) => ({

@@ -33,20 +33,22 @@ export function spotOf(context: SheetContext, name: string): Spot | Problem {
 
 /**
  * Front digits at a place: as the last reading of its group, else as most of the column, else as the nominal.
- * One reading alone may be a slip, so it never outranks a nominal of the page.
+ * The first reading of a column may be a slip, so it never outranks a nominal of the page.
  */
 export function frontAt(context: SheetContext, { item, table, steps }: Spot, step: Step): Front | undefined {
   if (!isQuantity(step.kind)) return undefined;
   const [first] = step.place;
   const inColumn = steps.filter((other) => other.column === step.column && other.text !== "");
   const before = inColumn.filter((other) => other.place[0]?.[1] === first?.[1] && other.id !== step.id);
-  const nominal = frontFromPage(context, item, step.column, step.unit);
-  if (nominal && inColumn.length < 2) return nominal;
+  const nominal = () => frontFromPage(context, item, step.column, step.unit);
+  if (inColumn.length < 2) {
+    const front = nominal();
+    if (front) return front;
+  }
   const last = before.toSorted((a, b) => (a.row ?? 0) - (b.row ?? 0)).at(-1);
-  const trusted = nominal === undefined || before.length > 1 || inColumn.length > before.length;
-  const near = trusted && last && item.key && item.key.length > 1 ? frontOf([last.text]) : undefined;
+  const near = last && item.key && item.key.length > 1 ? frontOf([last.text]) : undefined;
   const texts = table.columns.find((column) => column.name === step.column)?.typed ?? [];
-  return near ?? frontOf(texts.filter((text) => text !== "")) ?? nominal;
+  return near ?? frontOf(texts.filter((text) => text !== "")) ?? nominal();
 }
 
 export interface Meaning {

@@ -1,7 +1,8 @@
 // Where the next reading is: the groups in a line, and the places of this group as a small plan, the next one lit.
 // It shows what the words beside it say, so it is not read out.
+import { grouped } from "../../grouped.ts";
 import { el, replace } from "../dom.ts";
-import { grouped } from "../readings/grouped.ts";
+import { inWords } from "../readings/place-words.ts";
 import type { Step } from "../readings/places.ts";
 
 export interface PlaceMap {
@@ -77,9 +78,7 @@ function planOf(steps: readonly Step[], current: Step): HTMLElement | undefined 
 }
 
 const columnOrPlace = (step: Step): string =>
-  step.place.length > 1
-    ? (step.place.at(-1)?.[1] ?? "")
-    : step.column.replaceAll(/([A-Z])/g, " $1").toLowerCase();
+  step.place.length > 1 ? (step.place.at(-1)?.[1] ?? "") : inWords(step.column);
 
 function box(step: Step | undefined, current: Step): HTMLElement {
   if (!step) return el("td", {});

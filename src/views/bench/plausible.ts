@@ -1,6 +1,8 @@
 // Is a value farther from its group than the page allows? Then it is asked about, and never changed.
 import type { ReadingItem } from "../../document/item.ts";
 import type { TableValue } from "../../engine/cell.ts";
+import { isBeyond } from "../../engine/reading.ts";
+import { median } from "../../median.ts";
 import { isProblem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
 import { type Quantity, quantity } from "../../units/quantity.ts";
@@ -40,7 +42,7 @@ export function questionAbout(asked: Asked): Question | undefined {
     return front === undefined || text.startsWith(front.front) ? undefined : unlikeNominal(text, front);
   const away = Math.abs(value.si - middle);
   const most = limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : wider);
-  const far = away > most * (1 + 1e-9); // a reading on the limit lies on it, whatever the last bit says
+  const far = isBeyond(away, most);
   const nearer = nearerOf(asked, others, middle, away);
   if (!far && nearer === undefined) return undefined;
   const whom = group.length > 0 ? groupWords(item, step.place) : "this table";
@@ -108,11 +110,4 @@ function valuesOf({ table, step }: Asked, sameGroup: boolean): readonly number[]
     const counts = (state === "entered" || state === "odd") && row !== step.row && typeof value === "number";
     return counts && (!sameGroup || group?.typed[row] === first?.[1]) ? [value] : [];
   });
-}
-
-function median(values: readonly number[]): number | undefined {
-  const sorted = values.toSorted((a, b) => a - b);
-  const upper = sorted[sorted.length >> 1];
-  const lower = sorted[(sorted.length - 1) >> 1];
-  return upper === undefined || lower === undefined ? undefined : (upper + lower) / 2;
 }

@@ -2,12 +2,12 @@
 import type { OutputValue } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
-import { unitLabel } from "../../units/unit.ts";
 import { el } from "../dom.ts";
 import { numberText, outputText } from "../figure.ts";
 import { inWords } from "../readings/place-words.ts";
 import type { SheetContext } from "../sheet-context.ts";
 import { capital } from "../words.ts";
+import { type AnswerColumn, answerHead } from "./answer-columns.ts";
 import { saysOf } from "./says-of.ts";
 
 type Rows = Extract<OutputValue, { kind: "list" }>["rows"];
@@ -15,7 +15,6 @@ type Field = Rows[number][string];
 
 export function listTable(method: string, name: string, rows: Rows, context: SheetContext): HTMLElement {
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
-  const kindOf = (column: string) => rows.find((row) => row[column] !== undefined)?.[column];
   const says = saysOf(method, name);
   return el(
     "div",
@@ -27,7 +26,11 @@ export function listTable(method: string, name: string, rows: Rows, context: She
       el(
         "thead",
         {},
-        el("tr", {}, ...columns.map((column) => head(method, name, column, kindOf(column), context.unitOf))),
+        el(
+          "tr",
+          {},
+          ...columns.map((column) => answerHead(columnOf(method, name, rows, column, context.unitOf))),
+        ),
       ),
       el(
         "tbody",
@@ -38,22 +41,20 @@ export function listTable(method: string, name: string, rows: Rows, context: She
   );
 }
 
-function head(
+function columnOf(
   method: string,
   list: string,
+  rows: Rows,
   column: string,
-  like: Field | undefined,
   unitOf: UnitChoice,
-): HTMLElement {
+): AnswerColumn {
   const output = methods.get(method)?.outputs[list];
-  const label = like !== undefined && "si" in like ? unitLabel(unitOf(like.kind)) : "";
-  const words = (output?.kind === "list" && output.of[column]?.says) || inWords(column);
-  return el(
-    "th",
-    { scope: "col", class: like !== undefined && "si" in like ? "number-head" : undefined },
-    capital(words),
-    label !== "" && el("span", { class: "head-unit" }, ` / ${label}`),
-  );
+  const like = rows.find((row) => row[column] !== undefined)?.[column];
+  return {
+    output: undefined,
+    says: (output?.kind === "list" && output.of[column]?.says) || inWords(column),
+    unit: like !== undefined && "si" in like ? unitOf(like.kind) : undefined,
+  };
 }
 
 function cell(value: Field | undefined, unitOf: UnitChoice): HTMLElement {

@@ -1,10 +1,11 @@
 // What an output of a method is called.
 import type { OutputField } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
+import { inWords } from "../readings/place-words.ts";
 
 function fieldOf(method: string, output: string): OutputField | undefined {
   return methods.get(method)?.outputs[output];
 }
 
 export const saysOf = (method: string, output: string): string =>
-  fieldOf(method, output)?.says ?? output.replaceAll(/([A-Z])/g, " $1").toLowerCase();
+  fieldOf(method, output)?.says ?? inWords(output);

@@ -1,7 +1,7 @@
 // The readings that a table wants, in order: one step for each place and each column to be read there.
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
 import type { ReadingState, TableValue } from "../../engine/cell.ts";
-import { type Place, placeWords } from "./place-words.ts";
+import { inWords, type Place, placeWords } from "./place-words.ts";
 
 export interface Step {
   readonly id: string;
@@ -65,8 +65,7 @@ function stepAt({ item, table, id, place, row, column, labels }: At): Step {
   return {
     id: `${id}|${column}`,
     place,
-    words:
-      placeWords(item, place) + (labels ? `, ${column.replaceAll(/([A-Z])/g, " $1").toLowerCase()}` : ""),
+    words: placeWords(item, place) + (labels ? `, ${inWords(column)}` : ""),
     column,
     kind: item.columns[column] ?? "text",
     unit: found?.unit,

@@ -1,8 +1,5 @@
 // Things with the same key together, in the order in which the keys come.
-export function grouped<T>(
-  things: readonly T[],
-  keyOf: (thing: T) => string,
-): ReadonlyMap<string, readonly T[]> {
+export function grouped<T>(things: Iterable<T>, keyOf: (thing: T) => string): Map<string, T[]> {
   const groups = new Map<string, T[]>();
   for (const thing of things) {
     const key = keyOf(thing);
