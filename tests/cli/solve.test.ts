@@ -23,6 +23,25 @@ describe("solve", () => {
     expect((await splitline(...asked, "--show", "preload=lbf")).out).toContain("47000 lbf");
   });
 
+  it("--show of an output leaves values of other kinds in its working in their own unit", async () => {
+    const given = Object.entries({
+      separationLoad: "84.5 kN",
+      separationFactor: "1.2",
+      tripLoad: "65 kN",
+      tripFactor: "1.1",
+      tripThermalChange: "-23.8 kN",
+      scatter: "20 %",
+      relaxation: "10 %",
+      proofLoad: "211.5 kN",
+      assemblyShare: "0.9",
+      warmUpChange: "24.4 kN",
+      nutFactor: "0.1405",
+      diameter: "24 mm",
+    }).map(([name, value]) => `${name}=${value}`);
+    const { out } = await splitline("solve", "preload-window", ...given, "--show", "floorTorque=lbf.ft");
+    expect(out).toMatch(/= 0\.1405 · 24 mm · 140\.8 kN\n +=? 350\.3 lbf·ft/);
+  });
+
   it("lengths keep the figures a fit is read from", async () => {
     const { out } = await splitline("solve", "fit-limits-iso", "size=25 mm", "hole=H7", "shaft=k6");
     expect(out).toMatch(/holeMax +D_max +25\.021 +mm/);

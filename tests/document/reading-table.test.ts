@@ -17,6 +17,17 @@ const read = (columns: string, rows: readonly string[], extra?: string) =>
   readingTable(reading(columns, rows, extra), "page.yaml");
 
 describe("readingTable", () => {
+  test("state and reason may stand in any table without being named", () => {
+    const { columns, problems } = read("{ position: tag, diameter: length }", [
+      "position,diameter/mm,reason",
+      "1,25.102,",
+      "1,25.012,digits swapped",
+    ]);
+    expect(problems).toEqual([]);
+    expect(Object.keys(columns)).toEqual(["position", "diameter", "reason"]);
+    expect(columns["reason"]?.texts).toEqual([undefined, "digits swapped"]);
+  });
+
   test("quantities are SI numbers, tags are texts, a blank is missing and never zero", () => {
     const { columns, lines, problems } = read("{ position: tag, diameter: length }", [
       "position,diameter/mm",

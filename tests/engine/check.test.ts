@@ -30,6 +30,14 @@ describe("the five states", () => {
     expect(stateAt(await below("14 kN", "15 kN", { uncertainty: "2 kN" }), "c")).toBe("unproven");
   });
 
+  test("no answer: a share given as half-width, which may mean points or a part of the value", async () => {
+    const page = await settled(given("a", "5"), check("c", "a", { atLeast: "4.5", uncertainty: "20 %" }));
+    expect(stateAt(page, "c")).toBe("no answer");
+    expect(sentence(problemAt(page, "c"))).toContain("write it out, as uncertainty: 0.2 * name");
+    const points = await settled(given("a", "19 %"), check("c", "a", { atMost: "20 %", uncertainty: "2 %" }));
+    expect(stateAt(points, "c")).toBe("unproven");
+  });
+
   test("no answer: the value is not there", async () => {
     expect(stateAt(await below("", "15 kN"), "c")).toBe("no answer");
     expect(stateAt(await below("14 kN", "limit"), "c")).toBe("no answer");

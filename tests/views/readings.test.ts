@@ -83,6 +83,25 @@ describe("a value far from its group", () => {
   test("is asked about in words", () => {
     expect(ask("25.102")).toBe("25.102 is 91 µm from the others of hole 1: keep or type again?");
   });
+  test("as the first of all is held against the nominal", () => {
+    const first = (text: string) => {
+      const value = quantity(`${text} mm`, "length");
+      if (isProblem(value)) throw new Error(sentence(value));
+      const step = stepAt(heads, "hole 1, up outer, along");
+      return questionAbout({
+        item: holes,
+        table: tableOf(heads),
+        step,
+        text,
+        value,
+        front: frontOfNominal(25, 3),
+      })?.words;
+    };
+    expect(first("25.102")).toBe(
+      "25.102 does not begin with 25.0, as the nominal of the page: keep or type again?",
+    );
+    expect(first("25.012")).toBeUndefined();
+  });
   test("is not asked about within the limit of the page", () => {
     expect(ask("25.041")).toBeUndefined();
     expect(ask("0.985 in")).toBeUndefined();
@@ -125,6 +144,11 @@ describe("rows", () => {
     const steps = stepsOf(holes, tableOf(after));
     expect(steps[1]).toMatchObject({ state: "missing", reason: "not read: surface scored" });
     expect(nextWanted(steps, 0)).toBe(2);
+  });
+  test("what may stay blank is not wanted", () => {
+    const item = { ...holes, may: ["diameter"] };
+    expect(nextWanted(stepsOf(item, tableOf(heads)), -1)).toBeUndefined();
+    expect(nextWanted(stepsOf(holes, tableOf(heads)), -1)).toBe(0);
   });
   test("a table without a column for reasons gains one", () => {
     const bare = {
