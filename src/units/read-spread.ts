@@ -12,6 +12,7 @@ import {
   type Rational,
   rational,
   subtract,
+  toNumber,
 } from "./rational.ts";
 import { readLine, valueWords } from "./read-line.ts";
 import type { SpreadParts } from "./spread-text.ts";
@@ -48,7 +49,10 @@ export function readSpread(
   }
   const k = fromDecimal(parts.k) ?? one;
   if (k.n === 0n) return bad(line, "a coverage factor above zero");
-  return withHalf(reading, { ...half, value: divide(half.value, k) }, kind, "standard");
+  const stated = withHalf(reading, { ...half, value: divide(half.value, k) }, kind, "standard");
+  return parts.k === "1" || stated.spread.form !== "standard"
+    ? stated
+    : { ...stated, spread: { ...stated.spread, k: toNumber(k) } };
 }
 
 /** The spread that digits in brackets carry: 12.0005(5) mm. */

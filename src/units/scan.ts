@@ -16,7 +16,7 @@ export interface Scan {
   readonly outcome: "accept" | "note" | "warn" | "refuse" | "designation";
   /** For accept, note and warn. */
   readonly quantity?: Quantity;
-  /** When the text carries ±, limits or an uncertainty. */
+  /** When the text carries ±, limits or an uncertainty; the quantity has it too. */
   readonly spread?: TypedSpread;
   /** "torque, 25 lbf.in": given for accept, note and warn. */
   readonly readAs?: string;
@@ -32,12 +32,13 @@ export function scan(text: string, expected?: Kind): Scan {
   if (isProblem(reading)) return { text, outcome: "refuse", problem: reading };
   const { reading: value, spread, words, typed } = reading;
   const readAs = readingWords(value, expected) + words;
+  const carried = spread ? { spread } : {};
   return {
     text,
     outcome: value.level,
-    quantity: quantityOf(text, value.value, value.unit.unit, expected),
+    quantity: { ...quantityOf(text, value.value, value.unit.unit, expected), ...carried },
     readAs,
-    ...(spread ? { spread } : {}),
+    ...carried,
     ...(value.level === "warn" ? { problem: question(text, value, readAs, typed) } : {}),
   };
 }

@@ -14,13 +14,16 @@ export interface Quantity {
   /** In SI units of its dimension, kelvin for a temperature reading. */
   readonly si: number;
   readonly exact: Rational;
+  /** What was typed beside the value: ±, limits or a stated uncertainty. */
+  readonly spread?: TypedSpread;
 }
 
 /** A spread typed with the value. */
 export type TypedSpread =
   | { readonly form: "plusMinus"; readonly halfWidth: Quantity }
   | { readonly form: "limits"; readonly lower: Quantity; readonly upper: Quantity }
-  | { readonly form: "standard"; readonly u: Quantity };
+  /** `k` where the text stated an expanded uncertainty U = k·u. */
+  | { readonly form: "standard"; readonly u: Quantity; readonly k?: number };
 
 /** Exact value in SI of `value` in `unit`. */
 export function inSi(value: Rational, unit: Unit): Rational {

@@ -1,7 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { isProblem } from "../../src/problem.ts";
 import type { Kind } from "../../src/units/kind.ts";
+import { halfWidthOf, oneValue, quantity } from "../../src/units/quantity.ts";
 import { fromDecimal } from "../../src/units/rational.ts";
 import { scan } from "../../src/units/scan.ts";
+import { answered } from "./helpers.ts";
 
 /** Half-width, standard uncertainty, or both limits, in SI and exact. */
 function spreadOf(text: string, kind?: Kind): { form: string; exact: readonly unknown[] } | undefined {
@@ -74,5 +77,24 @@ describe("a spread typed with the value", () => {
   test("-1/4 in, 1-1/4 in and 3/8 in are fractions and no limits", () => {
     for (const text of ["-1/4 in", "1-1/4 in", "3/8 in", "1 1/4 in"])
       expect(scan(text).spread).toBeUndefined();
+  });
+});
+
+describe("the half-width of a spread says what it means", () => {
+  test.each([
+    ["500 N.m ± 20 N.m", 20, "limits", 1],
+    ["12 +0.018/0 mm", 1.8e-5, "limits", 1],
+    ["12.0005(5) mm", 5e-7, "standard", 1],
+    ["100 g, u = 0.5 g", 5e-4, "standard", 1],
+    ["12 mm, U = 0.008 mm, k = 2", 8e-6, "expanded", 2],
+  ] as const)("%s", (text, halfWidth, meaning, k) => {
+    const found = halfWidthOf(answered(quantity(text)));
+    expect(found).toMatchObject({ meaning, k });
+    expect(found?.halfWidth).toBeCloseTo(halfWidth, 12);
+  });
+  test("none where none was typed", () => expect(halfWidthOf(answered(quantity("5 mm")))).toBeUndefined());
+  test("a place that cannot carry one refuses it", () => {
+    expect(answered(oneValue("5 mm")).si).toBe(0.005);
+    expect(isProblem(oneValue("5 mm ± 1 mm"))).toBe(true);
   });
 });
