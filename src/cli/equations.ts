@@ -75,7 +75,7 @@ export function limitsOf(
     const that = isProblem(tree)
       ? limit.that
       : plain(show(tree, (name) => symbolOf(symbols.get(name) ?? name)));
-    return { that, otherwise: limit.else, warning: limit.warn ?? false };
+    return { that, otherwise: limit.else, warning: limit.warn !== undefined };
   });
 }
 

@@ -18,8 +18,14 @@ export function judgeLimits(work: Workspace): Problem | undefined {
     const broken = isProblem(holds) ? holds.with({ where: work.d.id }) : brokenLimit(limit, work);
     if (!limit.warn) return broken;
     work.warnings.push(broken);
+    if (limit.warn === "spoils") spoil(work, limit.spoils ?? Object.keys(work.d.outputs), broken);
   }
   return undefined;
+}
+
+/** Marks outputs whose number does not hold, each with the reason. */
+function spoil({ spoilt }: Workspace, outputs: readonly string[], why: Problem): void {
+  for (const output of outputs) spoilt.set(output, [...(spoilt.get(output) ?? []), why]);
 }
 
 const opposite = {

@@ -18,8 +18,13 @@ export interface Limit {
   readonly else: string;
   readonly hint?: string;
   readonly source?: Source;
-  /** true: the answer stands and carries a warning. */
-  readonly warn?: boolean;
+  /**
+   * Outside it the answer is still shown, with a warning. advice: the number holds, no verdict changes.
+   * spoils: the number does not hold, so that a check on it proves nothing.
+   */
+  readonly warn?: "advice" | "spoils";
+  /** The outputs that do not hold; where none is named, all of them. */
+  readonly spoils?: readonly string[];
 }
 
 /** The part of a method that is not a closed formula: a look-up, a search, a fit, an ordering. */

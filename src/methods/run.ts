@@ -49,6 +49,7 @@ function runOnce(
     leaves: inputs.leaves,
     working: [],
     warnings: [],
+    spoilt: new Map(),
     judged: new Set(),
   };
   const stopped =
@@ -66,6 +67,7 @@ function runOnce(
     outputs,
     working: work.working,
     warnings: work.warnings,
+    spoilt: Object.fromEntries(work.spoilt),
     notes: notesOf(work, inputs.assumed),
     sources: sourcesOf(work),
   };

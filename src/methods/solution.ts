@@ -55,7 +55,10 @@ export interface Solution {
   readonly method: string;
   readonly outputs: Readonly<Record<string, OutputValue>>;
   readonly working: readonly WorkedStep[];
+  /** Everything said beside the answer, advice and what spoils it. */
   readonly warnings: readonly Problem[];
+  /** Outputs whose number does not hold, each with the reasons: nothing is proven by them. */
+  readonly spoilt: Readonly<Record<string, readonly Problem[]>>;
   /** Which variant ran, which row was read, what was assumed. */
   readonly notes: readonly string[];
   readonly sources: readonly Source[];

@@ -12,5 +12,7 @@ export interface Workspace {
   readonly leaves: Map<string, Leaf>;
   readonly working: WorkedStep[];
   readonly warnings: Problem[];
+  /** Outputs whose number does not hold, with the reasons. */
+  readonly spoilt: Map<string, readonly Problem[]>;
   readonly judged: Set<PlannedLimit>;
 }

@@ -28,7 +28,7 @@ export const fitTemperature = method({
     {
       that: 'temperatureDifference <= "350 K"',
       else: "beyond what heating or liquid nitrogen can reach without harm",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: { temperatureDifference: freeExpansion },

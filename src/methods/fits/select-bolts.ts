@@ -234,7 +234,7 @@ export const selectBolts = method({
       that: "unproven == 0",
       else: "some holes have no proven pair",
       hint: "the next oversize with a new bolt, or a better measurement",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: { "*": pairEnds, uncertainty: quadrature },

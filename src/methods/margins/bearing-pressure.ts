@@ -52,7 +52,7 @@ export const bearingPressure = method({
     { that: 'spreadAngle >= "0 deg"', else: "a washer does not gather the load" },
     { that: 'spreadAngle < "80 deg"', else: "no washer spreads so far" },
     { that: "limitPressure > 0", else: "no share of the limit is defined" },
-    { that: "utilisation <= 1", else: "the face is pressed in", warn: true },
+    { that: "utilisation <= 1", else: "the face is pressed in", warn: "advice" },
   ],
   sources: { "*": bearingAnnulus, spreadDiameter: spread45 },
   notes: ["the spread ends at the washer's own outside diameter; a thin or soft washer dishes"],

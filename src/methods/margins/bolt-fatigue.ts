@@ -100,12 +100,12 @@ export const boltFatigue = method({
     {
       that: "(1 - loadFactor) * loadMax < preload",
       else: "the joint opens under the largest load, so the bolt feels the whole swing",
-      warn: true,
+      warn: "advice",
     },
     {
       that: 'leastLoad == "0 kN"',
       else: "this criterion holds for a load repeated from zero only; goodman and rolled-thread hold for any least load",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: { "*": fatigueStress },

@@ -48,7 +48,7 @@ export const edgeOpening = method({
     {
       that: "ratio >= requiredRatio",
       else: "the gross clamp may be enough, yet the bore edge opens",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: { "*": edgeStatics },

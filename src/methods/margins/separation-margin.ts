@@ -34,7 +34,7 @@ export const separationMargin = method({
     { that: "factorOfSafety > 0", else: "no margin is defined" },
     { that: "loadFactor >= 0", else: "the load factor is a share" },
     { that: "loadFactor < 1", else: "the clamped parts would carry nothing" },
-    { that: "margin >= 0", else: "the joint opens before the factored load", warn: true },
+    { that: "margin >= 0", else: "the joint opens before the factored load", warn: "advice" },
   ],
   sources: { "*": separationNasa },
   notes: [

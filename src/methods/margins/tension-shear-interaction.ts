@@ -72,9 +72,9 @@ export const tensionShearInteraction = method({
     { that: "tensionAllowable > 0", else: "no ratio is defined" },
     { that: "shearAllowable > 0", else: "no ratio is defined" },
     { that: "bendingAllowable > 0", else: "no ratio is defined" },
-    { that: "tension <= tensionAllowable", else: "the tension alone is too high", warn: true },
-    { that: "shear <= shearAllowable", else: "the shear alone is too high", warn: true },
-    { that: "ratio <= 1", else: "tension and shear together are too high", warn: true },
+    { that: "tension <= tensionAllowable", else: "the tension alone is too high", warn: "advice" },
+    { that: "shear <= shearAllowable", else: "the shear alone is too high", warn: "advice" },
+    { that: "ratio <= 1", else: "tension and shear together are too high", warn: "advice" },
   ],
   sources: { "*": interactionNasa },
   notes: [

@@ -46,7 +46,7 @@ export const slingLegs = method({
     {
       that: 'angleFromHorizontal >= "30 deg"',
       else: "below 30 degrees the legs carry more than the weight",
-      warn: true,
+      warn: "advice",
     },
     { that: "span > 0", else: "no span is described" },
     { that: "centreOffset >= 0", else: "give the offset without direction" },
@@ -57,7 +57,7 @@ export const slingLegs = method({
     {
       that: "legs <= 2",
       else: "on a stiff load count two of four legs as carrying (common practice, no source)",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: { "*": slingGeometry },

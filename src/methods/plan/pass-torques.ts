@@ -167,7 +167,7 @@ export const passTorques = method({
       that: "largest(fractions.fraction) >= 1",
       else: "no pass reaches the final torque",
       hint: "end with 100 %",
-      warn: true,
+      warn: "advice",
     },
     { that: 'smallest(runOn.torque) >= "0 N.m"', else: "a nut does not turn by itself" },
     { that: 'wrenchLength > "0 mm"', else: "a wrench has a length" },

@@ -141,7 +141,7 @@ export const preloadBounds = method({
     { that: "round(fastenerCount) == fastenerCount", else: "fasteners come whole" },
     { that: "fastenerCount >= 1", else: "at least one fastener is tightened" },
     { that: "tighteningFactor >= 1", else: "the largest preload is not below the smallest" },
-    { that: 'minimum > "0 kN"', else: "nothing is left of the least preload", warn: true },
+    { that: 'minimum > "0 kN"', else: "nothing is left of the least preload", warn: "advice" },
   ],
   sources: { "*": scatterBothWays },
   notes: [

@@ -77,7 +77,7 @@ export const preloadWindow = method({
       that: "floorTorque <= ceilingTorque",
       else: "no torque passes",
       hint: "measure the nut factor, control by stretch, change the bolts or slow the warm-up",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: { "*": windowForm, floorTorque: shortTorque, ceilingTorque: shortTorque },

@@ -174,7 +174,7 @@ export const shearBearingTearOut = method({
       that: "edgeDistance >= 1.5 * shankDiameter",
       else: "so near to the edge the part bulges and tears before it shears",
       source: edgePractice,
-      warn: true,
+      warn: "advice",
     },
     { that: "threadArea > 0", else: "no area is left to carry" },
     {

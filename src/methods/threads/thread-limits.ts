@@ -93,7 +93,7 @@ export const threadLimits = method({
       that: "workedFigures <= 0",
       else: "from memory, formula before hand-smoothing: the printed limit may lie one step away",
       hint: "compare with ISO 965-1 before a part is rejected on it",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: { "*": threadTolerances },

@@ -162,7 +162,7 @@ export const threadStripping = method({
       that: "requiredEngagement <= engagedLength",
       else: "a thread strips before the bolt breaks, and stripping gives no warning",
       hint: "a full nut, a longer tapped hole or an insert",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: {

@@ -31,7 +31,7 @@ export const assemblyStress = method({
     { that: "stressArea > 0", else: "no stress is defined" },
     { that: "stressDiameter > 0", else: "no stress is defined" },
     { that: "yieldStress > 0", else: "no share of yield is defined" },
-    { that: "utilisation <= 1", else: "the bolt yields while it is tightened", warn: true },
+    { that: "utilisation <= 1", else: "the bolt yields while it is tightened", warn: "advice" },
   ],
   sources: { "*": combinedStress },
   notes: ["the yield stress of a class is its minimum; a bolt of unknown history has no such minimum"],

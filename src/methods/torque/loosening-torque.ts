@@ -31,7 +31,7 @@ export const looseningTorque = method({
   limits: [
     ...frictionLimits,
     { that: "preload > 0", else: "nothing is tight" },
-    { that: 'torque > "0 N.m"', else: "the nut comes off by itself", warn: true },
+    { that: 'torque > "0 N.m"', else: "the nut comes off by itself", warn: "advice" },
   ],
   sources: { "*": powerScrew, selfLocking: torqueParts },
   notes: [

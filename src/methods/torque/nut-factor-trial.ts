@@ -137,13 +137,13 @@ export const nutFactorTrial = method({
       that: "trialCount >= 5",
       else: "so few bolts that the tolerance factor mostly shows what is not known",
       hint: "try six or more",
-      warn: true,
+      warn: "advice",
     },
     {
       that: "spread < 1",
       else: "the trial shows no least preload above zero",
       hint: "try more bolts, or find what differs between them",
-      warn: true,
+      warn: "advice",
     },
   ],
   sources: {

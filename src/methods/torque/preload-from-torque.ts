@@ -21,8 +21,8 @@ export const preloadFromTorque = method({
       hint: "was a percentage or a friction torque entered?",
     },
     { that: "diameter > 0", else: "no preload is defined" },
-    { that: "nutFactor >= 0.05", else: "lower than any lubricant in the tables", warn: true },
-    { that: "nutFactor <= 0.55", else: "higher than any condition in the tables", warn: true },
+    { that: "nutFactor >= 0.05", else: "lower than any lubricant in the tables", warn: "advice" },
+    { that: "nutFactor <= 0.55", else: "higher than any condition in the tables", warn: "advice" },
   ],
   sources: { preload: shortTorque },
   notes: [

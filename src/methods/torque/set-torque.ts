@@ -21,7 +21,7 @@ export const setTorque = method({
     {
       that: "runOnTorque <= netTorque",
       else: "the nut drags more than it is tightened",
-      warn: true,
+      warn: "advice",
       hint: "is the nut galling?",
     },
   ],
