@@ -6,6 +6,7 @@ import { grouped } from "../grouped.ts";
 import { median } from "../median.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { quantity } from "../units/quantity.ts";
+import { atMost } from "../verdict.ts";
 import type { CellValue, ReadingState, TableColumn } from "./cell.ts";
 
 export function readingValue(item: ReadingItem, rows: string, file: string): CellValue | Problem {
@@ -103,14 +104,15 @@ function markOdd(
       const values = rows.map((row) => Number(column.values[row]));
       const middle = median(values) ?? Number.NaN;
       for (const [i, row] of rows.entries())
-        if (isBeyond(Math.abs((values[i] ?? middle) - middle), most.si)) states[row] = "odd";
+        if (isBeyond(values[i] ?? middle, middle, most.si)) states[row] = "odd";
     }
   }
   return states;
 }
 
-/** A reading on the limit lies on it, whatever the last bit says. */
-export const isBeyond = (away: number, most: number): boolean => away > most * (1 + 1e-9);
+/** Whether a reading lies farther from the middle than allowed; one on the limit does not. */
+export const isBeyond = (value: number, middle: number, most: number): boolean =>
+  !atMost(Math.abs(value - middle), most, Math.max(Math.abs(value), Math.abs(middle)));
 
 /** Every combination of the expected values that no row has. */
 function wantedRows(item: ReadingItem, columns: readonly TableColumn[]): Record<string, string>[] {

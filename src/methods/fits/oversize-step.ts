@@ -1,6 +1,7 @@
 // To which oversize must a worn hole be opened?
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
+import { atMost } from "../../verdict.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
 import { columnNumbers, rowsOf } from "../inside.ts";
 import { type Insides, method, type Steps } from "../method.ts";
@@ -9,11 +10,9 @@ import { oversizePractice } from "../sources.ts";
 
 const cleanUp: Steps = { cleanUpSize: "largestReading + 2 * allowancePerSide" };
 
-const rounding = 1e-12; // a step that equals the clean-up size but for the last bits is large enough
-
 /** The smallest step that is not below the size. */
 export const nextStep = (size: number, steps: readonly number[]): number | undefined =>
-  steps.filter((step) => step >= size * (1 - rounding)).toSorted((a, b) => a - b)[0];
+  steps.filter((step) => atMost(size, step)).toSorted((a, b) => a - b)[0];
 
 function run(inputs: Insides): Insides | Problem {
   const found = evaluateSteps(cleanUp, inputs);

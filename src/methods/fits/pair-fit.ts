@@ -136,8 +136,9 @@ export function pairState(
   if (isProblem(found)) return found;
   const { tightest = Number.NaN, loosest = Number.NaN } = found;
   const { tightestAllowed: atLeast, loosestAllowed: atMost } = limits;
-  const tightestState = atLeast === undefined ? undefined : judge(tightest, { atLeast }, uncertainty);
-  const loosestState = atMost === undefined ? undefined : judge(loosest, { atMost }, uncertainty);
+  const scale = Math.max(sizes.holeLargestDepthMean, sizes.shankLargest);
+  const tightestState = atLeast === undefined ? undefined : judge(tightest, { atLeast }, uncertainty, scale);
+  const loosestState = atMost === undefined ? undefined : judge(loosest, { atMost }, uncertainty, scale);
   const state = worst.find((each) => each === tightestState || each === loosestState) ?? "no answer";
   return {
     tightest,

@@ -1,6 +1,7 @@
 // The rows of a torque record that do not add up: missing, off in torque, off in angle, unplanned.
 import { median } from "../../median.ts";
 import { isProblem } from "../../problem.ts";
+import { atMost } from "../../verdict.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
 import type { Row } from "../inside.ts";
 import { applied, keyOf, type Planned, type Recorded } from "./record-rows.ts";
@@ -15,7 +16,6 @@ export interface Tolerances {
   readonly slip: number;
 }
 
-const rounding = 1e-9; // a reading on the tolerance is inside it
 const netAgrees = 1e-3; // share by which a net torque written in the row may miss the plan
 const fewestAngles = 3; // below this a median says nothing
 
@@ -26,7 +26,7 @@ function netOf(row: Recorded, read: number): number {
 }
 
 const beyond = (row: Recorded, number: number, tolerance: number): boolean =>
-  !(Math.abs(netOf(row, number) / row.net - 1) <= tolerance + rounding);
+  !atMost(Math.abs(netOf(row, number) - row.net), tolerance * row.net, row.net);
 
 function cause(row: Recorded, ratio: number, all: readonly Recorded[], tolerance: number): string {
   const otherPasses = all.filter((other) => other.position === row.position && other.net !== row.net);
@@ -88,7 +88,10 @@ function angleFindings(rows: readonly Recorded[], tolerance: number): Row[] {
   if (read.length < fewestAngles) return [];
   const middle = median(read.map((row) => row.angle)) ?? Number.NaN;
   return read
-    .filter((row) => Math.abs(row.angle - middle) > tolerance + rounding)
+    .filter(
+      (row) =>
+        !atMost(Math.abs(row.angle - middle), tolerance, Math.max(Math.abs(row.angle), Math.abs(middle))),
+    )
     .map(({ position, pass, angle }) => ({
       position,
       pass,

@@ -42,7 +42,7 @@ export function questionAbout(asked: Asked): Question | undefined {
     return front === undefined || text.startsWith(front.front) ? undefined : unlikeNominal(text, front);
   const away = Math.abs(value.si - middle);
   const most = limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : wider);
-  const far = isBeyond(away, most);
+  const far = isBeyond(value.si, middle, most);
   const nearer = nearerOf(asked, others, middle, away);
   if (!far && nearer === undefined) return undefined;
   const whom = group.length > 0 ? groupWords(item, step.place) : "this table";

@@ -92,6 +92,28 @@ describe("the guarded rule", () => {
     expect(text(said, "tightestState")).toBe(state);
   });
 
+  test.each([
+    ["25.0153 mm", "25.0003 mm"],
+    ["25.0250 mm", "25.0100 mm"],
+    ["325.0153 mm", "325.0003 mm"],
+  ])("%s less %s lies on a limit of 15 um, and so inside it", (hole, shank) => {
+    const on = (limits: Record<string, string>) =>
+      text(
+        solve(id, {
+          holeSmallest: hole,
+          holeLargestDepthMean: hole,
+          shankLargest: shank,
+          shankMean: shank,
+          holeUncertainty: "0 um",
+          shankUncertainty: "0 um",
+          ...limits,
+        }),
+        "state",
+      );
+    expect(on({ tightestAllowed: "15 um", loosestAllowed: "15 um" })).toBe("proven");
+    expect(on({ tightestAllowed: "-5 um", loosestAllowed: "14.99 um" })).toBe("fails");
+  });
+
   test("the worse end decides", () => {
     const order = ["proven", "unproven", "fails"];
     const end = fc.integer({ min: -300, max: 300 }).map((tenth) => tenth / 10);
