@@ -15,21 +15,23 @@ export const evidenceColumns = [
 ] as const;
 export type EvidenceRow = Readonly<Record<(typeof evidenceColumns)[number], string>>;
 
-export interface Tally {
-  readonly rows: number;
-  /** "seen in a copy", "memory", "common practice", "recomputed" → rows. */
-  readonly known: Readonly<Record<string, number>>;
-  /** Rows kept although they disagree. */
-  readonly disagreeing: number;
-}
-
+/** How the rows of a method stand. What counts as evidence from outside is written in DEVELOPERS.md. */
 export interface EvidenceCounts {
-  /** Rows that come from somebody else: all but those recomputed here. */
+  readonly rows: number;
+  /** Rows that come from somebody else and agree: neither recomputed here nor disagreeing. */
   readonly outsideRows: number;
+  /** Distinct published examples behind the outside rows. */
+  readonly examples: number;
   readonly seenInACopy: number;
   readonly fromMemory: number;
   readonly commonPractice: number;
+  /** Outside rows whose figure was put in already. */
+  readonly echoes: number;
+  /** Outside rows of which an input or a form was chosen because it gives the print. */
+  readonly fitted: number;
   readonly recomputed: number;
+  /** Rows kept although they disagree. */
+  readonly disagreeing: number;
 }
 
 export function evidenceRows(csv: string): readonly EvidenceRow[] {
@@ -58,20 +60,44 @@ export function evidenceRows(csv: string): readonly EvidenceRow[] {
 }
 
 export const disagrees = (row: EvidenceRow): boolean => row.note.startsWith("disagrees:");
+const isOutside = (row: EvidenceRow): boolean => row.known !== "recomputed" && !disagrees(row);
 
-export function countRows(rows: readonly EvidenceRow[]): Tally {
-  const known: Record<string, number> = {};
-  for (const row of rows) if (row.known) known[row.known] = (known[row.known] ?? 0) + 1;
-  return { rows: rows.length, known, disagreeing: rows.filter(disagrees).length };
+// A marker stands at the head of the note or after a semicolon.
+const isEcho = (row: EvidenceRow): boolean => /(?:^|; )echo:/.test(row.note);
+const isFitted = (row: EvidenceRow): boolean => /(?:^|; )fitted input:/.test(row.note);
+
+/** "shigley9-ex8-3a" of "shigley9-ex8-3a/boltLoad": the published example that a row belongs to. */
+const exampleOf = (row: EvidenceRow): string => row.id.split("/")[0] ?? row.id;
+
+export function countRows(rows: readonly EvidenceRow[]): EvidenceCounts {
+  const outside = rows.filter(isOutside);
+  const known = (way: string): number => outside.filter((row) => row.known === way).length;
+  return {
+    rows: rows.length,
+    outsideRows: outside.length,
+    examples: new Set(outside.map(exampleOf)).size,
+    seenInACopy: known("seen in a copy"),
+    fromMemory: known("memory"),
+    commonPractice: known("common practice"),
+    echoes: outside.filter(isEcho).length,
+    fitted: outside.filter((row) => isFitted(row) && !isEcho(row)).length,
+    recomputed: rows.filter((row) => row.known === "recomputed").length,
+    disagreeing: rows.filter(disagrees).length,
+  };
 }
 
-export function countsOf({ rows, known }: Pick<Tally, "rows" | "known">): EvidenceCounts {
-  const recomputed = known["recomputed"] ?? 0;
-  return {
-    outsideRows: rows - recomputed,
-    seenInACopy: known["seen in a copy"] ?? 0,
-    fromMemory: known["memory"] ?? 0,
-    commonPractice: known["common practice"] ?? 0,
-    recomputed,
-  };
+/** A published check is an outside row that is neither an echo of its inputs nor fitted to its answer. */
+export const hasPublishedCheck = ({ outsideRows, echoes, fitted }: EvidenceCounts): boolean =>
+  outsideRows > echoes + fitted;
+
+/** Rows from outside that say the same again: same inputs, output and printed figure as one before. */
+export function repeatedRows(rows: readonly EvidenceRow[]): readonly EvidenceRow[] {
+  const seen = new Set<string>();
+  return rows.filter((row) => {
+    if (row.known === "recomputed") return false;
+    const key = JSON.stringify([row.inputs, row.output, row.printed, row.unit]);
+    const again = seen.has(key);
+    seen.add(key);
+    return again;
+  });
 }

@@ -2,10 +2,17 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { countRows, countsOf, type EvidenceRow, evidenceRows, type Tally } from "./evidence-rows.ts";
+import {
+  countRows,
+  type EvidenceCounts,
+  type EvidenceRow,
+  evidenceRows,
+  hasPublishedCheck,
+} from "./evidence-rows.ts";
 
-export interface Evidence extends Tally {
-  /** Why no published example stands here, from the README; only where there is none. */
+export interface Evidence {
+  readonly counts: EvidenceCounts;
+  /** Why no published check stands here, from the README; only where there is none. */
   readonly reason: string | undefined;
 }
 
@@ -46,9 +53,9 @@ export const evidenceRowsAt = (folder: string, id: string): readonly EvidenceRow
 export function evidenceFor(id: string): Evidence | undefined {
   const folder = evidenceFolder();
   if (folder === undefined) return undefined;
-  const counted = countRows(evidenceRowsAt(folder, id));
-  const reason = countsOf(counted).outsideRows === 0 ? reasonIn(textAt(folder, id, "README.md")) : undefined;
-  return { ...counted, reason };
+  const counts = countRows(evidenceRowsAt(folder, id));
+  const reason = hasPublishedCheck(counts) ? undefined : reasonIn(textAt(folder, id, "README.md"));
+  return { counts, reason };
 }
 
 /** First sentence under "Sources", in house wording: lower case, no full stop. */
@@ -60,9 +67,8 @@ function reasonIn(readme: string): string | undefined {
 
 /** "no published check: no published example was found; 3 rows recomputed by hand", where that is so. */
 export function noPublishedCheck(evidence: Evidence | undefined): string | undefined {
-  if (!evidence) return undefined;
-  const { outsideRows, recomputed } = countsOf(evidence);
-  if (outsideRows > 0) return undefined;
+  if (!evidence || hasPublishedCheck(evidence.counts)) return undefined;
+  const { recomputed } = evidence.counts;
   const instead = recomputed === 0 ? "no rows at all" : `${recomputed} rows recomputed by hand`;
   return ["no published check", [evidence.reason, instead].filter(Boolean).join("; ")].join(": ");
 }

@@ -4,7 +4,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { evidenceFor, evidenceIds, evidenceRowsAt, noPublishedCheck } from "../../src/cli/evidence.ts";
-import { countRows, countsOf, evidenceRows } from "../../src/cli/evidence-rows.ts";
+import {
+  countRows,
+  disagrees,
+  evidenceRows,
+  hasPublishedCheck,
+  repeatedRows,
+} from "../../src/cli/evidence-rows.ts";
 import { runRow, worstOf } from "../../src/cli/evidence-run.ts";
 import { catalogue } from "../../src/methods/catalogue.ts";
 import { goodFor } from "../methods/good-inputs.ts";
@@ -21,8 +27,17 @@ describe("evidence", () => {
     expect({ exit, err }).toEqual({ exit: 0, err: "" });
     for (const id of ids) expect(out).toMatch(new RegExp(`^${id} +\\d+ +\\d+ `, "m"));
     const without = ids.filter((id) => noPublishedCheck(evidenceFor(id)) !== undefined);
-    expect(out).toContain(`${without.length} methods have no published check: `);
-    for (const id of without) expect(out).toContain(id);
+    expect(out).toContain(`\n${without.length} methods have no published check: ${without.join(", ")}\n`);
+    const all = countRows(ids.flatMap((id) => evidenceRowsAt(folder, id)));
+    expect(out).toContain(
+      `${all.rows} rows in ${ids.length} methods: ${all.outsideRows} from outside, of ${all.examples} distinct examples; ${all.recomputed} recomputed; ${all.disagreeing} kept although they disagree\n`,
+    );
+    const kept = ids.flatMap((id) => evidenceRowsAt(folder, id)).filter(disagrees);
+    expect(kept).toHaveLength(all.disagreeing);
+    for (const { id, note } of kept) {
+      expect(out).toContain(` ${id}: printed `);
+      expect(out).toContain(`; ${note.replace("disagrees: ", "")}\n`);
+    }
     expect(out).not.toContain("rows that fail");
   });
 
@@ -30,38 +45,82 @@ describe("evidence", () => {
     const { exit, data } = await json("evidence");
     expect(exit).toBe(0);
     const rows = evidenceIds(folder).flatMap((id) => evidenceRowsAt(folder, id));
-    const all = countRows(rows);
+    const counted = ids.map((id) => ({ id, counts: countRows(evidenceRowsAt(folder, id)) }));
     expect(data).toMatchObject({
-      methods: ids.map((id) => ({ id, ...countsOf(countRows(evidenceRowsAt(folder, id))), failures: [] })),
-      totals: {
-        methods: ids.length,
-        rows: rows.length,
-        ...countsOf(all),
-        disagreeing: all.disagreeing,
-        failures: 0,
-      },
+      methods: counted.map(({ id, counts }) => ({
+        id,
+        ...counts,
+        publishedCheck: hasPublishedCheck(counts),
+        failures: [],
+      })),
+      totals: { methods: ids.length, ...countRows(rows), failures: 0 },
     });
+    const sum = (of: "outsideRows" | "recomputed" | "disagreeing") =>
+      counted.reduce((total, { counts }) => total + counts[of], 0);
+    expect(sum("outsideRows") + sum("recomputed") + sum("disagreeing")).toBe(rows.length);
   });
 
-  it("outside rows are those not recomputed here, by how each is known", () => {
-    const rows = evidenceRows(
-      `${head}# a remark\na,x=1,y,1,,1,memory,S,\nb,x=1,y,1,,1,seen in a copy,S,"disagrees: a, b"\n\nc,x=1,y,1,,1,recomputed,S,\nd,x=1,y,1,,1,common practice,S,\n`,
-    );
+  const body = (...lines: readonly string[]) => evidenceRows(`${head}${lines.join("\n")}\n`);
+
+  it("reads rows past remarks and blank lines", () => {
+    const rows = body("# a remark", "a,x=1,y,1,,1,memory,S,", "", 'b,x=1,y,1,,1,memory,S,"disagrees: a, b"');
     expect(rows.map(({ id, note }) => [id, note])).toEqual([
       ["a", ""],
       ["b", "disagrees: a, b"],
-      ["c", ""],
-      ["d", ""],
     ]);
-    expect(countsOf(countRows(rows))).toEqual({
-      outsideRows: 3,
-      seenInACopy: 1,
-      fromMemory: 1,
+    expect(evidenceRows("")).toEqual([]);
+  });
+
+  it("rows from outside are neither recomputed nor disagreeing, and are counted by how each is known", () => {
+    expect(
+      countRows(
+        body(
+          "a/x,x=1,y,1,,1,memory,S,",
+          "a/z,x=2,z,1,,1,memory,S,",
+          "b,x=1,y,1,,1,seen in a copy,S,disagrees: misprint",
+          "c,x=1,y,1,,1,recomputed,S,",
+          "d,x=1,y,1,,1,common practice,S,",
+          "e/1,x=1,y,1,,1,seen in a copy,S,echo: y is x",
+          "e/2,x=1,y,1,,1,seen in a copy,S,one of three; fitted input: x was tried",
+        ),
+      ),
+    ).toEqual({
+      rows: 7,
+      outsideRows: 5,
+      examples: 3,
+      seenInACopy: 2,
+      fromMemory: 2,
       commonPractice: 1,
+      echoes: 1,
+      fitted: 1,
       recomputed: 1,
+      disagreeing: 1,
     });
-    expect(countRows(rows).disagreeing).toBe(1);
-    expect(countRows(evidenceRows(""))).toEqual({ rows: 0, known: {}, disagreeing: 0 });
+  });
+
+  it.each([
+    ["recomputed,S,", false],
+    ["seen in a copy,S,", true],
+    ["memory,S,", true],
+    ["seen in a copy,S,disagrees: misprint", false],
+    ["seen in a copy,S,echo: the reading comes back", false],
+    ["seen in a copy,S,fitted input: x was tried", false],
+    ["seen in a copy,S,the form a; fitted input: x was tried", false],
+    ["seen in a copy,S,nothing here is an echo: it is worked out", true],
+  ])("a row that is %s: published check %s", (known, published) => {
+    expect(hasPublishedCheck(countRows(body(`a,x=1,y,1,,1,${known}`)))).toBe(published);
+  });
+
+  it("a row that says the same again is found, another quantity, print or a recomputed row is none", () => {
+    const first = "a/1,x=1,y,1,,1,memory,S,";
+    for (const again of ["b/9,x=1,y,1,,1,seen in a copy,T,", "a/2,x=1,y,1,,0.5,memory,S,disagrees: so"])
+      expect(repeatedRows(body(first, again))).toHaveLength(1);
+    for (const other of [
+      "a/2,x=1,z,1,,1,memory,S,",
+      "a/2,x=1,y,1.0,,1,memory,S,",
+      "a/2,x=1,y,1,,1,recomputed,S,",
+    ])
+      expect(repeatedRows(body(first, other))).toEqual([]);
   });
 
   const row = (printed: string, note = "") =>
@@ -94,17 +153,34 @@ describe("evidence", () => {
 });
 
 describe("a method without a published check", () => {
-  const without = ids.filter((id) => countsOf(evidenceFor(id) ?? { rows: 1, known: {} }).outsideRows === 0);
+  const without = ids.filter((id) => !hasPublishedCheck(countRows(evidenceRowsAt(folder, id))));
 
   it("says so with the README's reason, in methods and in solve", async () => {
-    const { out } = await splitline("methods", "set-torque");
-    const line = "no published check: no published example with numbers was found; 4 rows recomputed by hand";
+    const { out } = await splitline("methods", "stop-torque");
+    const line =
+      "no published check: no published worked example with numbers was found for this method; 2 rows recomputed by hand";
     expect(out).toContain(`\nevidence\n  ${line}\n`);
-    expect((await splitline("solve", "set-torque", "netTorque=500 N.m", "runOnTorque=26 N.m")).out).toMatch(
-      new RegExp(`\n\n${line}\n$`),
-    );
-    const asked = ["solve", "set-torque", "netTorque=500 N.m", "runOnTorque=26 N.m"];
+    const asked = [
+      "solve",
+      "stop-torque",
+      "preload=0 kN",
+      "stressArea=353 mm2",
+      "stressDiameter=21.2 mm",
+      "yieldStress=640 MPa",
+    ];
+    expect((await splitline(...asked)).out).toMatch(new RegExp(`\n\n${line}\n$`));
     expect((await json(...asked)).data).toMatchObject({ noPublishedCheck: line });
+  });
+
+  it("an echo, a fitted input and a disagreeing row are no published check", () => {
+    for (const id of ["pass-torques", "fit-temperature", "thread-stripping"]) {
+      const rows = evidenceRowsAt(folder, id);
+      expect(
+        rows.some(({ known }) => known !== "recomputed"),
+        id,
+      ).toBe(true);
+      expect(without, id).toContain(id);
+    }
   });
 
   it("each of them has a reason in its README, and each other method says nothing of it", () => {
@@ -119,7 +195,7 @@ describe("a method without a published check", () => {
   });
 
   it("a README without a reason leaves the counts", () => {
-    const lonely = { rows: 0, known: {}, disagreeing: 0, reason: undefined };
+    const lonely = { counts: countRows([]), reason: undefined };
     expect(noPublishedCheck(lonely)).toBe("no published check: no rows at all");
     expect(noPublishedCheck(undefined)).toBeUndefined();
   });
@@ -127,7 +203,7 @@ describe("a method without a published check", () => {
   it("methods --json counts the rows of every method", async () => {
     const { data } = await json("methods");
     expect(data).toMatchObject({
-      methods: ids.map((id) => ({ id, ...countsOf(evidenceFor(id) ?? { rows: 0, known: {} }) })),
+      methods: ids.map((id) => ({ id, ...countRows(evidenceRowsAt(folder, id)) })),
     });
   });
 });

@@ -4,14 +4,20 @@ import { isProblem, problem } from "../../problem.ts";
 import { readArguments } from "../arguments.ts";
 import { columns, lines, padStart, widthOf } from "../columns.ts";
 import { evidenceFolder, evidenceRowsAt } from "../evidence.ts";
-import { countRows, countsOf, type EvidenceCounts } from "../evidence-rows.ts";
+import {
+  countRows,
+  disagrees,
+  type EvidenceCounts,
+  type EvidenceRow,
+  hasPublishedCheck,
+} from "../evidence-rows.ts";
 import { type RowOutcome, runRow, shareText, worstOf } from "../evidence-run.ts";
 import { asJson, exitFails, exitFine, type Outcome, refused } from "../outcome.ts";
 
-interface Held extends EvidenceCounts {
+interface Held {
   readonly id: string;
-  readonly rows: number;
-  readonly disagreeing: number;
+  readonly rows: readonly EvidenceRow[];
+  readonly counts: EvidenceCounts;
   readonly worst: RowOutcome | undefined;
   readonly failures: readonly string[];
 }
@@ -50,27 +56,28 @@ const nothingBeside = problem({
 function heldAgainst(folder: string, id: string): Held {
   const rows = evidenceRowsAt(folder, id);
   const outcomes = rows.map((row) => runRow(id, row));
-  const counted = countRows(rows);
   return {
     id,
-    rows: counted.rows,
-    ...countsOf(counted),
-    disagreeing: counted.disagreeing,
+    rows,
+    counts: countRows(rows),
     worst: worstOf(outcomes),
     failures: outcomes.flatMap(({ failure }) => failure ?? []),
   };
 }
 
-const total = (held: readonly Held[], of: (one: Held) => number): number =>
-  held.reduce((sum, one) => sum + of(one), 0);
+/** An example that checks two methods is one example in the sum. */
+const inAll = (held: readonly Held[]): EvidenceCounts => countRows(held.flatMap(({ rows }) => rows));
 
-const figures: Readonly<Record<string, (one: Held) => number>> = {
-  outside: (one) => one.outsideRows,
-  seen: (one) => one.seenInACopy,
-  memory: (one) => one.fromMemory,
-  practice: (one) => one.commonPractice,
-  recomputed: (one) => one.recomputed,
-  disagree: (one) => one.disagreeing,
+const figures: Readonly<Record<string, (counts: EvidenceCounts) => number>> = {
+  outside: (counts) => counts.outsideRows,
+  examples: (counts) => counts.examples,
+  seen: (counts) => counts.seenInACopy,
+  memory: (counts) => counts.fromMemory,
+  practice: (counts) => counts.commonPractice,
+  echo: (counts) => counts.echoes,
+  fitted: (counts) => counts.fitted,
+  recomputed: (counts) => counts.recomputed,
+  disagree: (counts) => counts.disagreeing,
 };
 
 function table(held: readonly Held[]): string[] {
@@ -79,11 +86,11 @@ function table(held: readonly Held[]): string[] {
     ["method", ...heads, "worst", "row nearest its tolerance"],
     ...held.map((one) => [
       one.id,
-      ...Object.values(figures).map((of) => `${of(one)}`),
+      ...Object.values(figures).map((of) => `${of(one.counts)}`),
       one.worst ? shareText(one.worst.share) : "",
       one.worst?.row.id ?? "",
     ]),
-    ["all", ...Object.values(figures).map((of) => `${total(held, of)}`)],
+    ["all", ...Object.values(figures).map((of) => `${of(inAll(held))}`)],
   ];
   const right = [...heads, "worst"].map((_, i) =>
     Math.max(...counted.map((row) => widthOf(row[i + 1] ?? ""))),
@@ -92,42 +99,62 @@ function table(held: readonly Held[]): string[] {
     name,
     ...cells.map((cell, i) => padStart(cell, right[i] ?? 0)),
   ]);
-  const failures = held.flatMap(({ id, failures: all }) => all.map((text) => `  ${id}: ${text}`));
   return [
     ...columns(rows, ""),
     "",
     ...words(held),
-    ...(failures.length > 0 ? ["", "rows that fail", ...failures] : []),
+    ...section("rows kept although they disagree", disagreeing(held)),
+    ...section(
+      "rows that fail",
+      held.flatMap(({ id, failures }) => failures.map((text) => `${id}: ${text}`)),
+    ),
   ];
 }
 
+const section = (title: string, texts: readonly string[]): string[] =>
+  texts.length === 0 ? [] : ["", title, ...texts.map((text) => `  ${text}`)];
+
+const disagreeing = (held: readonly Held[]): string[] =>
+  held.flatMap(({ id, rows }) =>
+    rows
+      .filter(disagrees)
+      .map((row) => `${id} ${row.id}: printed ${[row.printed, row.unit].join(" ").trim()}; ${reasonOf(row)}`),
+  );
+
+const reasonOf = (row: EvidenceRow): string => row.note.replace(/^disagrees:\s*/, "");
+
+const unchecked = (held: readonly Held[]): string[] =>
+  held.flatMap(({ id, counts }) => (hasPublishedCheck(counts) ? [] : [id]));
+
 function words(held: readonly Held[]): string[] {
-  const without = held.filter(({ outsideRows }) => outsideRows === 0).map(({ id }) => id);
+  const all = inAll(held);
+  const without = unchecked(held);
   return [
-    "outside: figures of somebody else, seen in a copy, recalled from memory or common practice; recomputed: worked by hand here, no evidence from outside",
-    "disagree: kept as printed although they disagree, each with its reason; worst: error of the row nearest its tolerance, as a share of it",
-    `${total(held, (one) => one.rows)} rows in ${held.length} methods, ${total(held, (one) => one.outsideRows)} from outside; ${without.length} methods have no published check: ${without.join(", ")}`,
+    "outside: figures of somebody else that agree: seen in a copy, recalled from memory or common practice; examples: the distinct published examples they belong to",
+    "echo: an outside row whose figure was put in already; fitted: one with an input or a form chosen because it gives the print; a method with no other outside row has no published check",
+    "recomputed: worked by hand here, no evidence from outside; disagree: kept as printed with its reason, no evidence either; worst: error of the row nearest its tolerance, as a share of it",
+    `${all.rows} rows in ${held.length} methods: ${all.outsideRows} from outside, of ${all.examples} distinct examples; ${all.recomputed} recomputed; ${all.disagreeing} kept although they disagree`,
+    `${without.length} methods have no published check: ${without.join(", ")}`,
   ];
 }
 
 function record(held: readonly Held[]) {
   return {
-    methods: held.map(({ worst, failures, ...counted }) => ({
-      ...counted,
+    methods: held.map(({ id, counts, worst, failures }) => ({
+      id,
+      ...counts,
+      publishedCheck: hasPublishedCheck(counts),
       worst: worst ? { row: worst.row.id, shareOfTolerance: worst.share } : null,
       failures,
     })),
     totals: {
       methods: held.length,
-      rows: total(held, (one) => one.rows),
-      outsideRows: total(held, (one) => one.outsideRows),
-      seenInACopy: total(held, (one) => one.seenInACopy),
-      fromMemory: total(held, (one) => one.fromMemory),
-      commonPractice: total(held, (one) => one.commonPractice),
-      recomputed: total(held, (one) => one.recomputed),
-      disagreeing: total(held, (one) => one.disagreeing),
-      failures: total(held, (one) => one.failures.length),
-      noPublishedCheck: held.flatMap(({ id, outsideRows }) => (outsideRows === 0 ? [id] : [])),
+      ...inAll(held),
+      failures: held.reduce((sum, { failures }) => sum + failures.length, 0),
+      noPublishedCheck: unchecked(held),
     },
+    disagreeing: held.flatMap(({ id, rows }) =>
+      rows.filter(disagrees).map((row) => ({ method: id, row: row.id, reason: reasonOf(row) })),
+    ),
   };
 }

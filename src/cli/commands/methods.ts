@@ -7,7 +7,6 @@ import { readArguments } from "../arguments.ts";
 import { columns, lines } from "../columns.ts";
 import { equationsOf, limitsOf, sourcesOf } from "../equations.ts";
 import { type Evidence, evidenceFor, noPublishedCheck } from "../evidence.ts";
-import { countsOf } from "../evidence-rows.ts";
 import { familyOf } from "../families.ts";
 import { asJson, exitFine, type Outcome, refused } from "../outcome.ts";
 
@@ -45,15 +44,12 @@ function list(): string[] {
 }
 
 const listRecord = () => ({
-  methods: [...methods.values()].map((m) => {
-    const evidence = evidenceFor(m.id);
-    return {
-      id: m.id,
-      family: familyOf(m.id),
-      question: m.question,
-      ...(evidence ? countsOf(evidence) : {}),
-    };
-  }),
+  methods: [...methods.values()].map((m) => ({
+    id: m.id,
+    family: familyOf(m.id),
+    question: m.question,
+    ...evidenceRecord(evidenceFor(m.id)),
+  })),
 });
 
 /** "N.m" for a torque, the choices of a text, what a list holds. */
@@ -99,19 +95,25 @@ function evidenceLines(evidence: Evidence | undefined): string[] {
   if (!evidence) return ["no reference rows beside this copy"];
   const none = noPublishedCheck(evidence);
   if (none !== undefined) return [none];
-  const parts = Object.entries(evidence.known).map(([known, rows]) => `${rows} ${known}`);
-  const { disagreeing, rows } = evidence;
+  const { rows, examples, disagreeing, ...counts } = evidence.counts;
+  const parts = [
+    [counts.seenInACopy, "seen in a copy"],
+    [counts.fromMemory, "from memory"],
+    [counts.commonPractice, "common practice"],
+    [counts.recomputed, "recomputed"],
+    [disagreeing, "kept although they disagree"],
+  ].flatMap(([count, says]) => (count === 0 ? [] : [`${count} ${says}`]));
   return [
-    `${rows} reference rows${parts.length > 0 ? `: ${parts.join(", ")}` : ""}`,
-    ...(disagreeing > 0 ? [`${disagreeing} of them kept although they disagree, each with its reason`] : []),
+    `${rows} reference rows: ${parts.join(", ")}`,
+    `${counts.outsideRows} of them from outside, of ${examples} published ${examples === 1 ? "example" : "examples"}`,
+    ...(counts.echoes > 0 ? [`echoes of an input among them: ${counts.echoes}`] : []),
+    ...(counts.fitted > 0 ? [`with an input fitted to the printed answer: ${counts.fitted}`] : []),
   ];
 }
 
 function evidenceRecord(evidence: Evidence | undefined) {
   if (!evidence) return null;
-  const { rows, disagreeing } = evidence;
-  const none = noPublishedCheck(evidence) ?? null;
-  return { rows, ...countsOf(evidence), disagreeing, noPublishedCheck: none };
+  return { ...evidence.counts, noPublishedCheck: noPublishedCheck(evidence) ?? null };
 }
 
 function equationLines(m: AnyMethod): string[] {
