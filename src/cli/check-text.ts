@@ -66,10 +66,10 @@ function withoutAnswer(page: CheckedPage): string[][] {
   return page.cells
     .filter((cell) => !isCheck(cell))
     .flatMap((cell) => {
-      if (isProblem(cell.value)) return [[cell.name, whyNoAnswer(cell)]];
+      const name = "name" in cell.item ? cell.name : labelOf(cell.item);
+      if (isProblem(cell.value)) return [[name, whyNoAnswer(cell)]];
       const missing = missingParts(cell);
       const shown = cell.item.kind === "picture" ? missing.slice(0, 1) : missing;
-      const name = cell.item.kind === "picture" ? labelOf(cell.item) : cell.name;
       return shown.map((p) => [name, worded(p.cause ?? p)]);
     });
 }

@@ -68,7 +68,8 @@ export function whyNoAnswer(cell: Cell): string {
 
 export function labelOf(item: Item): string {
   if (item.says) return item.says;
-  return "name" in item ? item.name : item.kind;
+  if ("name" in item) return item.name;
+  return item.kind === "picture" ? `picture ${item.picture}` : item.kind;
 }
 
 /** "at most 0.9", "0 to 15 um"; empty for a yes or no. */

@@ -1,21 +1,25 @@
 // What a picture draws: numbers and texts of the page, or the reason why one is not there.
 import type { PictureItem } from "../document/item.ts";
-import { isProblem } from "../problem.ts";
+import { isProblem, type Problem } from "../problem.ts";
 import { kindsOf } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
 import { asList } from "./as-list.ts";
 import type { PictureInput, PictureValue } from "./cell.ts";
 import { looksLikeQuantity, workOut } from "./formula.ts";
+import { pictureFault } from "./picture-faults.ts";
+import { type PictureField, pictureDeclared } from "./picture-inputs.ts";
 import { type Results, upstream } from "./scope.ts";
 
-export function pictureValue(item: PictureItem, results: Results): PictureValue {
+export function pictureValue(item: PictureItem, results: Results): PictureValue | Problem {
+  const of = pictureDeclared(item.picture)?.of;
   const inputs = Object.fromEntries(
-    Object.entries(item.of).map(([name, text]) => [name, pictureInput(text, results)]),
+    Object.entries(item.of).map(([name, text]) => [name, pictureInput(text, results, of?.[name])]),
   );
-  return { type: "picture", picture: item.picture, inputs };
+  return pictureFault(item.picture, inputs) ?? { type: "picture", picture: item.picture, inputs };
 }
 
-function pictureInput(text: string, results: Results): PictureInput {
+function pictureInput(text: string, results: Results, field: PictureField | undefined): PictureInput {
+  if (field?.is === "word" && field.choices.includes(text)) return { kind: "text", text };
   if (looksLikeQuantity(text)) {
     const read = quantity(text);
     if (!isProblem(read))

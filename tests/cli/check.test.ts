@@ -47,6 +47,19 @@ describe("check", () => {
     expect(out).toMatch(new RegExp(`^  ${state} +\\w+: `, "m"));
   });
 
+  it.each([
+    ["picture: wrnch", "picture wrnch  picture: got wrnch", "did you mean wrench?"],
+    ["picture: torque-angle", "picture torque-angle", "it is called angle-by-nut now"],
+    ["picture: fit-bar", "picture fit-bar", "got an input gap, must be given only size, holeMax"],
+  ])("%s with an input it does not take is named, and the page is not fine", async (first, at, why) => {
+    const file = page("picture.yaml", `${start}  - ${first}\n    of: { gap: gap }\n`);
+    const { exit, out } = await splitline("check", file);
+    expect(exit).toBe(3);
+    const flat = out.replaceAll(/\s+/g, " ");
+    expect(flat).toContain(at.replaceAll(/\s+/g, " "));
+    expect(flat).toContain(why);
+  });
+
   it("fails wins over unproven, and a page that cannot be read over both", async () => {
     expect((await splitline("check", unproven, fails, proven)).exit).toBe(1);
     expect((await splitline("check", fails, join(folder, "none.yaml"))).exit).toBe(2);

@@ -5,7 +5,7 @@ import type { State } from "../../verdict.ts";
 import { drawAssignment } from "./assignment-drawing.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
 import { smallLength } from "./lengths.ts";
-import { byName, maybeRows, numberIn, positionIn, rowsOf, stateIn, wordIn, yesIn } from "./lists.ts";
+import { byName, numberIn, positionIn, rowsOf, stateIn, wordIn, yesIn } from "./lists.ts";
 import { listed } from "./words.ts";
 
 export interface Pair {
@@ -52,15 +52,9 @@ export function assignmentPicture(inputs: PictureInputs, unitOf: UnitChoice): Dr
 }
 
 function read(inputs: PictureInputs): Assigned | Problem {
-  const rows = rowsOf(
-    name,
-    inputs,
-    "pairs",
-    { position: "text", bolt: "text" },
-    { state: "text", tightest: "length", loosest: "length" },
-  );
+  const rows = rowsOf(name, inputs, "pairs");
   if (isProblem(rows)) return rows;
-  const bolts = maybeRows(name, inputs, "bolts", {}, { tag: "text", bolt: "text" });
+  const bolts = rowsOf(name, inputs, "bolts");
   if (isProblem(bolts)) return bolts;
   const pairs = rows.map((row): Pair => {
     const bolt = wordIn(row, "bolt");
@@ -76,7 +70,7 @@ function read(inputs: PictureInputs): Assigned | Problem {
   if (pairs.length === 0)
     return problem({ code: "no-rows", what: `picture ${name}`, got: "no pairs", must: "have at least one" });
   const used = new Set(pairs.map(({ bolt }) => bolt));
-  const leftOver = (bolts ?? [])
+  const leftOver = bolts
     .flatMap((row) => wordIn(row, "tag") ?? wordIn(row, "bolt") ?? [])
     .filter((tag) => !used.has(tag));
   return { pairs, leftOver: leftOver.toSorted(byName) };

@@ -39,15 +39,9 @@ const name = "hole-section";
 const quietStates = ["entered", "missing"];
 
 export function readBore(inputs: PictureInputs): Bore | Problem {
-  const numbers = numbersOf(name, inputs, { nominal: "length" }, { exaggeration: "ratio" });
+  const numbers = numbersOf(name, inputs);
   if (isProblem(numbers)) return numbers;
-  const rows = rowsOf(
-    name,
-    inputs,
-    "readings",
-    { depth: "text", direction: "text" },
-    { diameter: "length", value: "length", position: "text" },
-  );
+  const rows = rowsOf(name, inputs, "readings");
   if (isProblem(rows)) return rows;
   const asked = maybeWord(name, inputs, "position");
   if (isProblem(asked)) return asked;

@@ -69,9 +69,9 @@ function sentenceOf(limit: DowelLimit, unitOf: UnitChoice, tilt: Small): string 
 }
 
 function read(inputs: PictureInputs): DowelLimit | Problem {
-  const numbers = numbersOf(name, inputs, { clearance: "length", engagedLength: "length" }, {});
+  const numbers = numbersOf(name, inputs);
   if (isProblem(numbers)) return numbers;
-  const rows = rowsOf(name, inputs, "planes", { step: "text" }, { mean: "length", tilt: "ratio" });
+  const rows = rowsOf(name, inputs, "planes");
   if (isProblem(rows)) return rows;
   const { clearance, engagedLength } = numbers;
   const first = allowedAt(clearance, engagedLength, 0);

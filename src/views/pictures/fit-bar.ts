@@ -9,23 +9,13 @@ import { unit } from "../../units/unit.ts";
 import { svg } from "../dom.ts";
 import { numberText, setText } from "../figure.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
-import { numbersOf } from "./inputs.ts";
+import { type Numbers, numbersOf } from "./inputs.ts";
 import { dimension, freshId, hatch, type Label, labelColumn, line, picture, text } from "./marks.ts";
 
-const needed = {
-  size: "length",
-  holeMax: "length",
-  holeMin: "length",
-  shaftMax: "length",
-  shaftMin: "length",
-} as const;
-type Fit = Readonly<Record<keyof typeof needed, number>> & {
-  readonly hole?: number;
-  readonly shaft?: number;
-};
+type Fit = Numbers<"fit-bar">;
 
 export function fitBar(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
-  const fit: Fit | Problem = numbersOf("fit-bar", inputs, needed, { hole: "length", shaft: "length" });
+  const fit = numbersOf("fit-bar", inputs);
   if (isProblem(fit)) return fit;
   const micrometre = unit("um", "length");
   if (isProblem(micrometre)) return micrometre;

@@ -36,25 +36,13 @@ export interface Gaps {
 const name = "gap-map";
 
 export function readGaps(inputs: PictureInputs): Gaps | Problem {
-  const stations = rowsOf(
-    name,
-    inputs,
-    "stations",
-    { step: "text", x: "length", y: "length" },
-    { gap: "length" },
-  );
+  const stations = rowsOf(name, inputs, "stations");
   if (isProblem(stations)) return stations;
-  const planes = rowsOf(
-    name,
-    inputs,
-    "planes",
-    { step: "text" },
-    { mean: "length", tiltX: "ratio", tiltY: "ratio", tilt: "ratio", twist: "length" },
-  );
+  const planes = rowsOf(name, inputs, "planes");
   if (isProblem(planes)) return planes;
   const limitOf = tiltLimits(inputs);
   if (isProblem(limitOf)) return limitOf;
-  const numbers = numbersOf(name, inputs, {}, { twistLimit: "length", engagedLength: "length" });
+  const numbers = numbersOf(name, inputs);
   if (isProblem(numbers)) return numbers;
   const asked = maybeWord(name, inputs, "step");
   if (isProblem(asked)) return asked;
@@ -83,17 +71,13 @@ type LimitOf = (step: string) => number | undefined;
 /** One limit for all steps, or a list with one for each. */
 function tiltLimits(inputs: PictureInputs): LimitOf | Problem {
   const given = inputs["tiltLimit"];
-  if (given === undefined) return () => undefined;
-  if (!isProblem(given) && given.kind === "list") {
-    const rows = rowsOf(name, inputs, "tiltLimit", { step: "text" }, { tiltLimit: "ratio", value: "ratio" });
-    if (isProblem(rows)) return rows;
-    return (step) => {
-      const row = rows.find((each) => wordIn(each, "step") === step);
-      return row && (numberIn(row, "tiltLimit") ?? numberIn(row, "value"));
-    };
-  }
-  const number = numbersOf(name, inputs, { tiltLimit: "ratio" }, {});
-  return isProblem(number) ? number : () => number.tiltLimit;
+  if (given !== undefined && !isProblem(given) && "si" in given) return () => given.si;
+  const rows = rowsOf(name, inputs, "tiltLimit");
+  if (isProblem(rows)) return rows;
+  return (step) => {
+    const row = rows.find((each) => wordIn(each, "step") === step);
+    return row && (numberIn(row, "tiltLimit") ?? numberIn(row, "value"));
+  };
 }
 
 function stepOf(

@@ -1,10 +1,12 @@
 // What is known of each hole on the plan: its fit, its form, and the worst of the checks that speak of it.
+
+import { pictureInputs } from "../../engine/picture-inputs.ts";
 import { depthForms } from "../../methods/fits/hole-form.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
+import { isProblem, type Problem } from "../../problem.ts";
 import { type State, states } from "../../verdict.ts";
 import type { PictureInputs } from "./drawing.ts";
 import { numbersOf } from "./inputs.ts";
-import { maybeRows, numberIn, positionIn, type Row, rowsOf, stateIn, wordIn } from "./lists.ts";
+import { furtherRows, numberIn, positionIn, type Row, rowsOf, stateIn, wordIn } from "./lists.ts";
 import { type Place, placeless, placesOf } from "./place.ts";
 import { spaced } from "./words.ts";
 
@@ -39,35 +41,14 @@ export interface FitMap {
 }
 
 const name = "fit-map";
-const own = [
-  "positions",
-  "pairs",
-  "forms",
-  "readings",
-  "exaggeration",
-  "tightestAllowed",
-  "loosestAllowed",
-  "yRuns",
-];
 const usualExaggeration = 1000;
 
 export function readFitMap(inputs: PictureInputs): FitMap | Problem {
-  const limits = numbersOf(
-    name,
-    inputs,
-    { tightestAllowed: "length", loosestAllowed: "length" },
-    { exaggeration: "ratio" },
-  );
+  const limits = numbersOf(name, inputs);
   if (isProblem(limits)) return limits;
   const places = placesOf(name, inputs);
   if (isProblem(places)) return places;
-  const pairs = rowsOf(
-    name,
-    inputs,
-    "pairs",
-    { position: "text" },
-    { tightest: "length", loosest: "length", state: "text" },
-  );
+  const pairs = rowsOf(name, inputs, "pairs");
   if (isProblem(pairs)) return pairs;
   const shapes = formsOf(inputs);
   if (isProblem(shapes)) return shapes;
@@ -105,8 +86,8 @@ interface CheckList {
 /** Any further list is a check by position, called by the name of its input. */
 function checksOf(inputs: PictureInputs): readonly CheckList[] | Problem {
   const lists: CheckList[] = [];
-  for (const input of Object.keys(inputs).filter((each) => !own.includes(each))) {
-    const rows = rowsOf(name, inputs, input, { position: "text", state: "text" });
+  for (const input of Object.keys(inputs).filter((each) => !Object.hasOwn(pictureInputs[name].of, each))) {
+    const rows = furtherRows(name, inputs, input);
     if (isProblem(rows)) return rows;
     lists.push({ name: spaced(input), rows });
   }
@@ -153,31 +134,10 @@ function endsOf(pair: Row): readonly { readonly name: string; readonly state: St
 function formsOf(
   inputs: PictureInputs,
 ): { readonly forms: readonly Row[]; readonly readings: readonly Row[] } | Problem {
-  const forms = maybeRows(
-    name,
-    inputs,
-    "forms",
-    { position: "text" },
-    { ovality: "length", taper: "length", mean: "length" },
-  );
+  const forms = rowsOf(name, inputs, "forms");
   if (isProblem(forms)) return forms;
-  const readings = maybeRows(
-    name,
-    inputs,
-    "readings",
-    { position: "text", depth: "text", direction: "text" },
-    { diameter: "length", value: "length" },
-  );
-  if (isProblem(readings)) return readings;
-  if (readings !== undefined && forms === undefined)
-    return problem({
-      code: "missing-input",
-      what: `picture ${name}`,
-      got: "readings and no forms",
-      must: "have a list for forms",
-      hint: "add forms under of",
-    });
-  return { forms: forms ?? [], readings: readings ?? [] };
+  const readings = rowsOf(name, inputs, "readings");
+  return isProblem(readings) ? readings : { forms, readings };
 }
 
 function formOf(form: Row | undefined, readings: readonly Row[]): HoleForm | undefined {

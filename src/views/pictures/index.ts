@@ -1,9 +1,10 @@
 // The pictures by name. Each comes with its drawing code when a page first uses it.
-import { nearest } from "../../nearest.ts";
-import { type Problem, problem } from "../../problem.ts";
+import { unknownPicture } from "../../engine/picture-faults.ts";
+import type { PictureName } from "../../engine/picture-inputs.ts";
+import type { Problem } from "../../problem.ts";
 import type { Picture } from "./drawing.ts";
 
-const pictures: Readonly<Record<string, () => Promise<Picture>>> = {
+const pictures: Readonly<Record<PictureName, () => Promise<Picture>>> = {
   "joint-diagram": async () => (await import("./joint-diagram.ts")).jointDiagram,
   "preload-window": async () => (await import("./preload-window.ts")).preloadWindowPicture,
   wrench: async () => (await import("./wrench.ts")).wrenchPicture,
@@ -12,23 +13,13 @@ const pictures: Readonly<Record<string, () => Promise<Picture>>> = {
   "gap-map": async () => (await import("./gap-map.ts")).gapMap,
   "dowel-limit": async () => (await import("./dowel-limit.ts")).dowelLimit,
   "tightening-map": async () => (await import("./tightening-map.ts")).tighteningMap,
-  "torque-angle": async () => (await import("./torque-angle.ts")).torqueAngle,
+  "angle-by-nut": async () => (await import("./angle-by-nut.ts")).angleByNut,
   "hole-section": async () => (await import("./hole-section.ts")).holeSection,
   assignment: async () => (await import("./assignment.ts")).assignmentPicture,
   "run-on-bars": async () => (await import("./run-on-bars.ts")).runOnBars,
 };
 
-const pictureNames: readonly string[] = Object.keys(pictures);
-
 export function pictureNamed(name: string): Promise<Picture> | Problem {
-  const load = Object.hasOwn(pictures, name) ? pictures[name] : undefined;
-  if (load) return load();
-  const near = nearest(name, pictureNames);
-  return problem({
-    code: "unknown-picture",
-    what: "picture",
-    got: name,
-    must: `be one of ${pictureNames.join(", ")}`,
-    hint: near.length > 0 ? `did you mean ${near.join(" or ")}?` : undefined,
-  });
+  const load = Object.entries(pictures).find(([known]) => known === name)?.[1];
+  return load ? load() : unknownPicture(name);
 }

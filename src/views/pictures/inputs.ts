@@ -1,56 +1,43 @@
-// Numbers that a picture draws, or the sentence that says which one has no answer.
-
+// Numbers and words that a picture draws, or the sentence that says which one has no answer. Names and kinds
+// are those that the engine declares and has checked.
+import { type PictureName, pictureInputs } from "../../engine/picture-inputs.ts";
 import type { SiValue } from "../../methods/field.ts";
 import { isProblem, type Problem, problem, root, sentence } from "../../problem.ts";
-import { type Kind, kinds, kindsAgree } from "../../units/kind.ts";
+import { type Kind, kinds } from "../../units/kind.ts";
 import type { PictureInputs } from "./drawing.ts";
 
-export type Numbers<Name extends string, Maybe extends string> = Readonly<
-  Record<Name, number> & Partial<Record<Maybe, number>>
+type Fields<P extends PictureName> = (typeof pictureInputs)[P]["of"];
+export type Named<P extends PictureName, Is> = {
+  [N in keyof Fields<P>]: Fields<P>[N] extends Is ? N : never;
+}[keyof Fields<P>] &
+  string;
+
+export type Numbers<P extends PictureName> = Readonly<
+  Record<Named<P, { is: "number"; optional: false }>, number> &
+    Partial<Record<Named<P, { is: "number"; optional: true }>, number>>
 >;
 
-export function numbersOf<Name extends string, Maybe extends string>(
-  picture: string,
-  inputs: PictureInputs,
-  needed: Readonly<Record<Name, Kind>>,
-  optional: Readonly<Record<Maybe, Kind>>,
-): Numbers<Name, Maybe> | Problem {
+export function numbersOf<P extends PictureName>(picture: P, inputs: PictureInputs): Numbers<P> | Problem {
   const found: Record<string, number> = {};
-  const wanted: readonly (readonly [string, Kind, boolean])[] = [
-    ...Object.entries<Kind>(needed).map(([name, kind]) => [name, kind, true] as const),
-    ...Object.entries<Kind>(optional).map(([name, kind]) => [name, kind, false] as const),
-  ];
-  for (const [name, kind, must] of wanted) {
+  const declared = Object.entries(pictureInputs[picture].of).filter(([, field]) => field.is === "number");
+  for (const [name] of declared) {
     const input = inputs[name];
-    if (input === undefined) {
-      if (must) return missing(picture, name, kind);
-      continue;
-    }
+    if (input === undefined) continue;
     if (isProblem(input)) return noAnswer(picture, name, input);
-    if (!("si" in input) || !kindsAgree(input.kind, kind)) return wrongKind(picture, name, kind, input.kind);
-    if (!Number.isFinite(input.si))
+    if (!("si" in input) || !Number.isFinite(input.si))
       return noAnswer(picture, name, problem({ code: "not-finite", what: name, got: "no finite number" }));
     found[name] = input.si;
   }
-  if (!isComplete(found, needed)) throw new Error(`${picture}: an input was passed over`);
+  if (!isComplete(found, picture)) throw new Error(`${picture}: an input was passed over`);
   return found;
 }
 
-const isComplete = <Name extends string, Maybe extends string>(
-  found: object,
-  needed: Readonly<Record<Name, Kind>>,
-): found is Numbers<Name, Maybe> => Object.keys(needed).every((name) => name in found);
+const isComplete = <P extends PictureName>(found: object, picture: P): found is Numbers<P> =>
+  Object.entries(pictureInputs[picture].of).every(
+    ([name, field]) => field.is !== "number" || field.optional || name in found,
+  );
 
 export const siValue = (kind: Kind, si: number): SiValue => ({ si, kind, dimension: kinds[kind].dimension });
-
-export const missing = (picture: string, name: string, kind: string): Problem =>
-  problem({
-    code: "missing-input",
-    what: `picture ${picture}`,
-    got: `no ${name}`,
-    must: `have a ${kind} for ${name}`,
-    hint: `add ${name} under of`,
-  });
 
 export const noAnswer = (picture: string, name: string, cause: Problem): Problem =>
   problem({
@@ -60,6 +47,3 @@ export const noAnswer = (picture: string, name: string, cause: Problem): Problem
     why: sentence(root(cause)),
     cause: root(cause),
   });
-
-export const wrongKind = (picture: string, name: string, kind: string, got: string): Problem =>
-  problem({ code: "wrong-kind", what: `picture ${picture}`, got: `${name} as ${got}`, must: `be a ${kind}` });

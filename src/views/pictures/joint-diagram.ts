@@ -49,25 +49,8 @@ export function jointDiagram(inputs: PictureInputs, unitOf: UnitChoice): Drawing
 }
 
 function read(inputs: PictureInputs): Joint | Problem {
-  const stiffnessGiven = inputs["boltStiffness"] !== undefined;
-  const numbers = numbersOf(
-    "joint-diagram",
-    inputs,
-    { preload: "force", externalLoad: "force" },
-    {
-      loadFactor: "ratio",
-      boltStiffness: "stiffness",
-      clampedStiffness: "stiffness",
-      minimum: "force",
-      maximum: "force",
-      proofLoad: "force",
-    },
-  );
+  const numbers = numbersOf("joint-diagram", inputs);
   if (isProblem(numbers)) return numbers;
-  const needed = stiffnessGiven
-    ? numbersOf("joint-diagram", inputs, { boltStiffness: "stiffness", clampedStiffness: "stiffness" }, {})
-    : numbersOf("joint-diagram", inputs, { loadFactor: "ratio" }, {});
-  if (isProblem(needed)) return needed;
   const { boltStiffness, clampedStiffness, preload, externalLoad, minimum, maximum, proofLoad } = numbers;
   const share = numbers.loadFactor ?? shareOf(boltStiffness ?? 0, clampedStiffness ?? 0);
   if (isProblem(share)) return share;

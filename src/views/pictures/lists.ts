@@ -1,15 +1,14 @@
 // Lists that a picture draws: rows of a table, answers or checks by row. A reading that is missing is a
 // cell that is not there.
+import type { PictureName } from "../../engine/picture-inputs.ts";
 import type { ScalarOutput } from "../../methods/field.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
-import { type Kind, kindsAgree } from "../../units/kind.ts";
+import { isProblem, type Problem } from "../../problem.ts";
 import type { State } from "../../verdict.ts";
 import { states } from "../../verdict.ts";
 import type { PictureInputs } from "./drawing.ts";
-import { missing, noAnswer, wrongKind } from "./inputs.ts";
+import { type Named, noAnswer } from "./inputs.ts";
 
 export type Row = Readonly<Record<string, ScalarOutput>>;
-export type Columns = Readonly<Record<string, Kind | "text">>;
 
 /** A text, or a number that serves as one, such as a position typed as a count. */
 export function wordIn(row: Row, column: string): string | undefined {
@@ -38,64 +37,34 @@ export const stateIn = (row: Row): State =>
 /** Where a row belongs: a position, or the hole of a pair. */
 export const positionIn = (row: Row): string => wordIn(row, "position") ?? wordIn(row, "hole") ?? "";
 
-/** Rows of a list input; each has the columns it must have, and no column of a wrong kind. */
-export function rowsOf(
-  picture: string,
+/** Rows of a list input, none where it is not given; the engine has seen to their columns. */
+export const rowsOf = <P extends PictureName>(
+  picture: P,
+  inputs: PictureInputs,
+  name: Named<P, { is: "list" }>,
+): readonly Row[] | Problem => furtherRows(picture, inputs, name);
+
+/** The same under a name that is not declared, where a picture takes further lists. */
+export function furtherRows(
+  picture: PictureName,
   inputs: PictureInputs,
   name: string,
-  must: Columns,
-  may: Columns = {},
 ): readonly Row[] | Problem {
   const input = inputs[name];
-  if (input === undefined) return missing(picture, name, "list");
   if (isProblem(input)) return noAnswer(picture, name, input);
-  if (input.kind !== "list") return wrongKind(picture, name, "list", input.kind);
-  for (const [i, row] of input.rows.entries()) {
-    const odd = oddCell(row, must, true) ?? oddCell(row, may, false);
-    if (odd)
-      return problem({ code: "odd-row", what: `picture ${picture}`, where: `${name} row ${i + 1}`, ...odd });
-  }
-  return input.rows;
-}
-
-export function maybeRows(
-  picture: string,
-  inputs: PictureInputs,
-  name: string,
-  must: Columns,
-  may: Columns = {},
-): readonly Row[] | undefined | Problem {
-  return inputs[name] === undefined ? undefined : rowsOf(picture, inputs, name, must, may);
-}
-
-function oddCell(
-  row: Row,
-  columns: Columns,
-  needed: boolean,
-): { readonly got: string; readonly must: string } | undefined {
-  for (const [column, kind] of Object.entries(columns)) {
-    const cell = column === "position" ? (row["position"] ?? row["hole"]) : row[column];
-    if (cell === undefined) {
-      if (needed) return { got: `no ${column}`, must: `have a ${kind} for ${column}` };
-      continue;
-    }
-    if (kind !== "text" && (!("si" in cell) || !kindsAgree(cell.kind, kind)))
-      return { got: `${column} as ${cell.kind}`, must: `be a ${kind}` };
-  }
-  return undefined;
+  return input?.kind === "list" ? input.rows : [];
 }
 
 /** A single word that a picture takes, such as a step or a pass. */
-export function maybeWord(
-  picture: string,
+export function maybeWord<P extends PictureName>(
+  picture: P,
   inputs: PictureInputs,
-  name: string,
+  name: Named<P, { is: "word" }>,
 ): string | undefined | Problem {
   const input = inputs[name];
   if (input === undefined) return undefined;
   if (isProblem(input)) return noAnswer(picture, name, input);
-  if (input.kind === "list") return wrongKind(picture, name, "text", "list");
-  return wordIn({ word: input }, "word");
+  return input.kind === "list" ? undefined : wordIn({ word: input }, "word");
 }
 
 /** 2 before 10, and N3 after both. */

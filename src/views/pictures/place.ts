@@ -11,14 +11,11 @@ export interface Place {
   readonly kind: string | undefined;
 }
 
-export function placesOf(picture: string, inputs: PictureInputs): readonly Place[] | Problem {
-  const rows = rowsOf(
-    picture,
-    inputs,
-    "positions",
-    { position: "text", x: "length", y: "length" },
-    { kind: "text" },
-  );
+export function placesOf(
+  picture: "fit-map" | "tightening-map",
+  inputs: PictureInputs,
+): readonly Place[] | Problem {
+  const rows = rowsOf(picture, inputs, "positions");
   if (isProblem(rows)) return rows;
   const places = rows.map((row) => ({
     position: positionIn(row),
@@ -64,15 +61,10 @@ export function placeless(
 }
 
 /** y runs down the plan, to the right hand when looking along x, unless the page says up. */
-export function yUpOf(picture: string, inputs: PictureInputs): boolean | Problem {
+export function yUpOf(
+  picture: "fit-map" | "gap-map" | "tightening-map",
+  inputs: PictureInputs,
+): boolean | Problem {
   const word = maybeWord(picture, inputs, "yRuns");
-  if (isProblem(word)) return word;
-  if (word === undefined || word === "down") return false;
-  if (word === "up") return true;
-  return problem({
-    code: "odd-choice",
-    what: `picture ${picture}`,
-    got: `yRuns ${word}`,
-    must: "be up or down",
-  });
+  return isProblem(word) ? word : word === "up";
 }

@@ -1,31 +1,14 @@
 // Floor and ceiling of torque against scatter, worked out by the method for a series of scatters.
 // Where they cross no torque passes, and the picture says so.
+import { type PictureField, pictureInputs } from "../../engine/picture-inputs.ts";
 import { preloadWindow } from "../../methods/preload/preload-window.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { cite } from "../../source.ts";
-import type { Kind } from "../../units/kind.ts";
 import { figureText } from "../figure.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
 import { numbersOf, siValue } from "./inputs.ts";
 import { type At, drawWindow, share, type Window } from "./window-drawing.ts";
-
-const needed = {
-  separationLoad: "force",
-  scatter: "ratio",
-  proofLoad: "force",
-  nutFactor: "ratio",
-  diameter: "length",
-} as const satisfies Record<string, Kind>;
-const optional = {
-  separationFactor: "ratio",
-  tripLoad: "force",
-  tripFactor: "ratio",
-  tripThermalChange: "force",
-  relaxation: "ratio",
-  assemblyShare: "ratio",
-  warmUpChange: "force",
-} as const satisfies Record<string, Kind>;
 
 export function preloadWindowPicture(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
   const window = read(inputs);
@@ -60,14 +43,14 @@ export function preloadWindowPicture(inputs: PictureInputs, unitOf: UnitChoice):
 }
 
 function read(inputs: PictureInputs): Window | Problem {
-  const numbers = numbersOf("preload-window", inputs, needed, { ...optional, torque: "torque" });
+  const numbers = numbersOf("preload-window", inputs);
   if (isProblem(numbers)) return numbers;
-  const kinds = { ...needed, ...optional };
-  const given: Readonly<Record<string, number | undefined>> = numbers;
+  const { torque, ...given } = numbers;
+  const fields: Readonly<Record<string, PictureField>> = pictureInputs["preload-window"].of;
   const at = (scatter: number): At | Problem => {
-    const values = Object.entries(kinds).flatMap(([name, kind]) => {
-      const si = name === "scatter" ? scatter : given[name];
-      return si === undefined ? [] : [[name, siValue(kind, si)] as const];
+    const values = Object.entries({ ...given, scatter }).flatMap(([name, si]) => {
+      const field = fields[name];
+      return field?.is === "number" ? [[name, siValue(field.kind, si)] as const] : [];
     });
     const solved = preloadWindow.solveNamed(Object.fromEntries(values));
     if (isProblem(solved)) return solved;
@@ -80,7 +63,7 @@ function read(inputs: PictureInputs): Window | Problem {
   const series = Array.from({ length: 81 }, (_, i) => at((widest * i) / 80)).filter(
     (found): found is At => !isProblem(found),
   );
-  return { series, here, closesAt: crossing(series, at), torque: numbers.torque };
+  return { series, here, closesAt: crossing(series, at), torque };
 }
 
 const number = (output: unknown): number =>

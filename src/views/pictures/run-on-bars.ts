@@ -26,9 +26,9 @@ interface Nuts {
 }
 
 export function runOnBars(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
-  const limits = numbersOf("run-on-bars", inputs, { least: "torque", most: "torque" }, {});
+  const limits = numbersOf("run-on-bars", inputs);
   if (isProblem(limits)) return limits;
-  const rows = rowsOf("run-on-bars", inputs, "nuts", { position: "text" }, { runOn: "torque" });
+  const rows = rowsOf("run-on-bars", inputs, "nuts");
   if (isProblem(rows)) return rows;
   const nuts = rows
     .map((row): Nut => ({ position: positionIn(row), runOn: numberIn(row, "runOn") }))

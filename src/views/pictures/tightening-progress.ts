@@ -1,7 +1,7 @@
 // How far the tightening has come: which pass, which position is next, what was passed over.
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { PictureInputs } from "./drawing.ts";
-import { maybeRows, maybeWord, numberIn, positionIn, type Row, rowsOf, wordIn } from "./lists.ts";
+import { maybeWord, numberIn, positionIn, type Row, rowsOf, wordIn } from "./lists.ts";
 import { type Place, placeless, placesOf } from "./place.ts";
 
 export interface Setting {
@@ -38,23 +38,17 @@ const plainPass = (pass: string): string => pass.replace(/^pass\s+/i, "");
 export function readProgress(inputs: PictureInputs): Progress | Problem {
   const places = placesOf(name, inputs);
   if (isProblem(places)) return places;
-  const orderRows = rowsOf(name, inputs, "order", { position: "text" });
+  const orderRows = rowsOf(name, inputs, "order");
   if (isProblem(orderRows)) return orderRows;
-  const settings = rowsOf(
-    name,
-    inputs,
-    "passes",
-    { position: "text", pass: "text" },
-    { net: "torque", set: "torque" },
-  );
+  const settings = rowsOf(name, inputs, "passes");
   if (isProblem(settings)) return settings;
-  const written = rowsOf(name, inputs, "done", { position: "text", pass: "text" });
+  const written = rowsOf(name, inputs, "done");
   if (isProblem(written)) return written;
-  const adapters = maybeRows(name, inputs, "adapters", { position: "text" });
+  const adapters = rowsOf(name, inputs, "adapters");
   if (isProblem(adapters)) return adapters;
   const chosen = maybeWord(name, inputs, "pass");
   if (isProblem(chosen)) return chosen;
-  const lists = { order: orderRows, passes: settings, done: written, adapters: adapters ?? [] };
+  const lists = { order: orderRows, passes: settings, done: written, adapters };
   for (const [list, rows] of Object.entries(lists)) {
     const lost = placeless(name, list, rows, places);
     if (lost) return lost;
@@ -127,10 +121,10 @@ function passDrawn(
 
 function settingsOf(
   settings: readonly Row[],
-  adapters: readonly Row[] | undefined,
+  adapters: readonly Row[],
   pass: string,
 ): (position: string) => Setting {
-  const fitted = new Set((adapters ?? []).map(positionIn));
+  const fitted = new Set(adapters.map(positionIn));
   return (position) => {
     const row = settings.find(
       (each) => positionIn(each) === position && plainPass(wordIn(each, "pass") ?? "") === pass,

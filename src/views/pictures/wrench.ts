@@ -2,7 +2,7 @@
 
 import type { UnitChoice } from "../../methods/solution.ts";
 import { wrenchSetting } from "../../methods/torque/wrench-setting.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
+import { isProblem, type Problem } from "../../problem.ts";
 import { svg } from "../dom.ts";
 import { setText } from "../figure.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
@@ -19,25 +19,13 @@ interface Lever {
 }
 
 export function wrenchPicture(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
-  const numbers = numbersOf(
-    "wrench",
-    inputs,
-    { wrenchLength: "length", adapterLength: "length" },
-    { adapterAngle: "angle", setting: "torque", targetTorque: "torque" },
-  );
+  const numbers = numbersOf("wrench", inputs);
   if (isProblem(numbers)) return numbers;
   const angle = numbers.adapterAngle ?? 0;
   const setting =
-    numbers.setting ?? settingFor(numbers.targetTorque, numbers.wrenchLength, numbers.adapterLength, angle);
+    numbers.setting ??
+    settingFor(numbers.targetTorque ?? 0, numbers.wrenchLength, numbers.adapterLength, angle);
   if (isProblem(setting)) return setting;
-  if (setting === undefined)
-    return problem({
-      code: "missing-input",
-      what: "picture wrench",
-      got: "no setting",
-      must: "have a torque for setting or targetTorque",
-      hint: "add setting under of",
-    });
   const lever = {
     length: numbers.wrenchLength,
     adapter: numbers.adapterLength,
@@ -66,13 +54,7 @@ export function wrenchPicture(inputs: PictureInputs, unitOf: UnitChoice): Drawin
   };
 }
 
-function settingFor(
-  target: number | undefined,
-  length: number,
-  adapter: number,
-  angle: number,
-): number | undefined | Problem {
-  if (target === undefined) return undefined;
+function settingFor(target: number, length: number, adapter: number, angle: number): number | Problem {
   const solved = wrenchSetting.solveNamed({
     targetTorque: siValue("torque", target),
     wrenchLength: siValue("length", length),
@@ -81,7 +63,7 @@ function settingFor(
   });
   if (isProblem(solved)) return solved;
   const output = solved.outputs["setting"];
-  return output && "si" in output ? output.si : undefined;
+  return output && "si" in output ? output.si : Number.NaN;
 }
 
 interface Words {

@@ -90,8 +90,8 @@ export const samples: readonly Sample[] = [
     },
   },
   {
-    name: "torque-angle third pass",
-    picture: "torque-angle",
+    name: "angle-by-nut third pass",
+    picture: "angle-by-nut",
     inputs: {
       record,
       pass: text("pass 3"),

@@ -5,10 +5,10 @@ import type { UnitChoice } from "../../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { Kind } from "../../units/kind.ts";
 import { figureText, setText } from "../figure.ts";
+import { drawTold } from "./angle-by-nut-drawing.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
 import { numbersOf } from "./inputs.ts";
 import { byName, maybeWord, numberIn, positionIn, type Row, rowsOf, wordIn } from "./lists.ts";
-import { drawTold } from "./torque-angle-drawing.ts";
 
 export interface Told {
   readonly position: string;
@@ -27,9 +27,9 @@ export interface Story {
   readonly torqueBand: number | undefined;
 }
 
-const name = "torque-angle";
+const name = "angle-by-nut";
 
-export function torqueAngle(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
+export function angleByNut(inputs: PictureInputs, unitOf: UnitChoice): Drawing | Problem {
   const story = read(inputs);
   if (isProblem(story)) return story;
   const show = (kind: Kind) => (si: number | undefined) =>
@@ -58,15 +58,9 @@ export function torqueAngle(inputs: PictureInputs, unitOf: UnitChoice): Drawing 
 }
 
 function read(inputs: PictureInputs): Story | Problem {
-  const numbers = numbersOf(name, inputs, { band: "angle" }, { target: "torque", torqueBand: "ratio" });
+  const numbers = numbersOf(name, inputs);
   if (isProblem(numbers)) return numbers;
-  const rows = rowsOf(
-    name,
-    inputs,
-    "record",
-    { position: "text" },
-    { torque: "torque", angle: "angle", stretch: "length", pass: "text" },
-  );
+  const rows = rowsOf(name, inputs, "record");
   if (isProblem(rows)) return rows;
   const asked = maybeWord(name, inputs, "pass");
   if (isProblem(asked)) return asked;

@@ -7,10 +7,10 @@ import type { Kind } from "../../units/kind.ts";
 import { unitLabel } from "../../units/unit.ts";
 import { svg } from "../dom.ts";
 import { forReading } from "../figure.ts";
+import { angleWord, type Story, type Told, torqueOff } from "./angle-by-nut.ts";
 import { markAt } from "./flange.ts";
 import { dot, picture, text } from "./marks.ts";
 import { type Band, panel, rowHeight, rowLabels, rowsTop } from "./row-chart.ts";
-import { angleWord, type Story, type Told, torqueOff } from "./torque-angle.ts";
 
 interface Series {
   readonly title: string;

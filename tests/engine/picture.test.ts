@@ -1,0 +1,131 @@
+// What a picture cannot take is refused by name, with the nearest name, before anything is drawn.
+import { describe, expect, test } from "vitest";
+import { pictureFault } from "../../src/engine/picture-faults.ts";
+import { pictureInputs, pictureNames } from "../../src/engine/picture-inputs.ts";
+import { isProblem, problem, sentence } from "../../src/problem.ts";
+import { cellAt, given, open, reading, settled } from "./helpers.ts";
+
+const picture = (name: string, of: Readonly<Record<string, string>>): string =>
+  `  - picture: ${name}\n    of: ${JSON.stringify(of)}`;
+const lever = { wrenchLength: "650 mm", adapterLength: "60 mm", targetTorque: "500 N.m" };
+
+async function said(name: string, of: Readonly<Record<string, string>>): Promise<string> {
+  const page = await settled(given("torque", "500 N.m"), picture(name, of));
+  const { value } = cellAt(page, "#2");
+  return isProblem(value) ? sentence(value) : "taken";
+}
+
+describe("a picture on a page", () => {
+  test("is taken with the inputs it declares", async () => {
+    expect(await said("wrench", { ...lever, adapterAngle: "45 deg" })).toBe("taken");
+  });
+
+  test.each<[string, string, Readonly<Record<string, string>>, string]>([
+    [
+      "an input misspelt",
+      "wrench",
+      { ...lever, adapterAngel: "90 deg" },
+      "picture wrench: got an input adapterAngel, must be given only wrenchLength, adapterLength, adapterAngle, setting, targetTorque; did you mean adapterAngle?",
+    ],
+    [
+      "an input of another kind",
+      "wrench",
+      { ...lever, adapterAngle: "45 mm" },
+      "picture wrench: got adapterAngle as length, must be an angle",
+    ],
+    [
+      "a needed input missing",
+      "wrench",
+      { wrenchLength: "650 mm", targetTorque: "torque" },
+      "picture wrench: got no adapterLength, must have a length for adapterLength; add adapterLength under of",
+    ],
+    [
+      "none of two",
+      "wrench",
+      { wrenchLength: "650 mm", adapterLength: "60 mm" },
+      "picture wrench: got neither setting nor targetTorque, must have one of them; add setting or targetTorque under of",
+    ],
+    [
+      "half of a pair",
+      "joint-diagram",
+      { preload: "100 kN", externalLoad: "20 kN", loadFactor: "0.2", clampedStiffness: "900 kN/mm" },
+      "picture joint-diagram: got clampedStiffness and no boltStiffness, must have a stiffness for boltStiffness; add boltStiffness under of",
+    ],
+    [
+      "a list where a number is wanted",
+      "run-on-bars",
+      { nuts: "torque", least: "8 N.m", most: "60 N.m" },
+      "picture run-on-bars: got nuts as torque, must be a list",
+    ],
+    [
+      "an unknown picture",
+      "wrnch",
+      lever,
+      `picture: got wrnch, must be one of ${pictureNames.join(", ")}; did you mean wrench?`,
+    ],
+    [
+      "the name a picture had before",
+      "torque-angle",
+      { band: "4 deg" },
+      `picture: got torque-angle, must be one of ${pictureNames.join(", ")}; it is called angle-by-nut now`,
+    ],
+  ])("%s is refused by name", async (_, name, of, words) => {
+    expect(await said(name, of)).toBe(words);
+  });
+
+  test("a choice may be written as a word", async () => {
+    const page = await settled(
+      reading("gaps", { step: "tag", x: "length", y: "length", gap: "length" }, [
+        "step,x/mm,y/mm,gap/mm",
+        "1,0,0,2",
+      ]),
+      picture("gap-map", { stations: "gaps", planes: "gaps", yRuns: "up" }),
+      picture("gap-map", { stations: "gaps", planes: "gaps", yRuns: "sideways" }),
+    );
+    const { value } = cellAt(page, "#2");
+    if (isProblem(value) || value.type !== "picture") throw new Error("the picture has no inputs");
+    expect(value.inputs["yRuns"]).toEqual({ kind: "text", text: "up" });
+    const other = cellAt(page, "#3").value;
+    if (isProblem(other) || other.type !== "picture") throw new Error("the picture has no inputs");
+    expect(isProblem(other.inputs["yRuns"])).toBe(true);
+  });
+});
+
+describe("every declared input", () => {
+  const all = Object.entries(pictureInputs).flatMap(([name, { of }]) =>
+    Object.keys(of).map((input) => [name, input] as const),
+  );
+
+  test.each(all)("%s: %s misspelt is refused with the right name beside it", (name, input) => {
+    const wrong = `${input}x`;
+    const fault = pictureFault(name, { [wrong]: { kind: "text", text: "x" } });
+    expect(fault?.code).toBe("unknown-input");
+    expect(fault?.got).toContain(wrong);
+    expect(fault?.suggestions).toContain(input);
+  });
+
+  test.each(pictureNames.map((name) => [name]))(
+    "%s without its inputs names the first one missing",
+    (name) => {
+      const fault = pictureFault(name, {});
+      expect(fault?.code).toBe("missing-input");
+      expect(fault?.hint).toMatch(/^add \w+ under of$/);
+    },
+  );
+});
+
+test("an input without an answer is no fault of the picture", () => {
+  const none = problem({ code: "missing", what: "gauge", got: "nothing" });
+  const inputs = { nuts: none, least: none, most: none };
+  expect(pictureFault("run-on-bars", inputs)).toBeUndefined();
+});
+
+test("a further list of the fit map that is no check is that list misspelt", () => {
+  const rows = [{ position: { kind: "text", text: "1" } }] as const;
+  const fault = pictureFault("fit-map", { froms: { kind: "list", rows } });
+  expect(fault?.hint).toBe("did you mean forms?");
+});
+
+test("a page with a misspelt picture still opens", () => {
+  expect(open(`splitline: 1\ntitle: a page\npage:\n${picture("wrnch", lever)}\n`).cells()).toHaveLength(1);
+});
