@@ -7,7 +7,7 @@ import {
   pictureDeclared,
   pictureInputs,
 } from "../../../src/engine/picture-inputs.ts";
-import type { OutputValue, ScalarOutput } from "../../../src/methods/field.ts";
+import type { ScalarOutput } from "../../../src/methods/field.ts";
 import "../../../src/methods/index.ts";
 import { usualUnit } from "../../../src/methods/solution.ts";
 import { isProblem, sentence } from "../../../src/problem.ts";
@@ -237,7 +237,7 @@ function only(
   return new Proxy(inputs, {
     get: (target, key) => {
       if (typeof key === "string" && !Object.hasOwn(of, key) && !further) strange.add(key);
-      return Reflect.get(target, key) as OutputValue;
+      return typeof key === "string" ? target[key] : undefined;
     },
   });
 }
@@ -257,7 +257,7 @@ function watchedRows(
         new Proxy(row, {
           get: (target, key) => {
             if (typeof key === "string" && !known(key)) strange.add(`${input}.${key}`);
-            return Reflect.get(target, key) as ScalarOutput;
+            return typeof key === "string" ? target[key] : undefined;
           },
         }),
     ),
