@@ -198,6 +198,10 @@ export const interactionEurocode = source({
 });
 export const fatigueStress = shigley9("eqs. 8-35, 8-36, p. 445");
 export const fatigueCriteria = shigley9("eqs. 8-38, 8-46, 8-47, pp. 446 and 447");
+export const fatigueLoadLine = source({
+  ...fatigueCriteria,
+  at: "eqs. 8-46, 8-47, p. 447 for a load repeated from zero; for any least load solved along its load line, own derivation",
+});
 export const rolledThread = source({
   body: "VDI",
   title: "VDI 2230 Part 1",
@@ -216,7 +220,7 @@ export const soak = source({
 export const pegInHole = source({
   body: "ASME",
   title: "J. Dyn. Sys. Meas. Control 104, 65 (1982), assembly of rigid parts",
-  at: "abstract read, relation from memory",
+  at: "the abstract alone was read",
   known: "memory",
 });
 export const selfLocking = source({
@@ -299,7 +303,7 @@ export const realChange = source({
 });
 export const interaction = source({
   title: "US patent 5,278,775, loads that leave an even residual; matrix form",
-  at: "abstract read, relation from memory",
+  at: "the abstract alone was read",
   known: "memory",
 });
 export const threadTolerances = source({

@@ -102,6 +102,7 @@ export const goodInputs: Readonly<Record<string, Inputs>> = {
     outerDiameter: "33.25 mm",
     innerDiameter: "28 mm",
     washerThickness: "4 mm",
+    washerOutsideDiameter: "44 mm",
     limitPressure: "700 MPa",
   },
   "fit-limits-iso": { size: "25 mm", hole: "H7", shaft: "k6" },

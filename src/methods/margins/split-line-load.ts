@@ -1,12 +1,37 @@
-// What load does the pressure put on one bolt of a split line?
-import { method } from "../method.ts";
+// What load does the pressure put on the worst bolt of a split line?
+import { type Problem, problem } from "../../problem.ts";
+import { cellNumber, cellText, numberOf, rowsOf } from "../inside.ts";
+import { type Insides, method } from "../method.ts";
 import { strip } from "../sources.ts";
+
+/** Strips are equal, so the zone of the highest pressure has the worst bolt; the pressure given alone is one too. */
+function run(inputs: Insides): Insides | Problem {
+  const places = rowsOf(inputs, "zones").map((row, index) => ({
+    name: cellText(row, "zone") ?? `zone ${index + 1}`,
+    pressure: cellNumber(row, "zonePressure") ?? Number.NaN,
+  }));
+  const alone = numberOf(inputs, "pressure");
+  if (alone !== undefined) places.unshift({ name: "pressure", pressure: alone });
+  const worst = places.toSorted((a, b) => b.pressure - a.pressure)[0];
+  if (worst) return { worstPressure: worst.pressure, worstZone: worst.name };
+  return problem({
+    code: "missing-input",
+    what: "pressure",
+    got: "nothing",
+    must: "be given as pressure, of the worst zone, or zone by zone as zones",
+  });
+}
 
 export const splitLineLoad = method({
   id: "split-line-load",
-  question: "What load does the pressure put on one bolt of a split line?",
+  question: "What load does the pressure put on the worst bolt of a split line?",
   inputs: {
-    pressure: { kind: "pressure", symbol: "p", says: "pressure on the strip of one bolt" },
+    pressure: {
+      kind: "pressure",
+      symbol: "p",
+      says: "pressure on the strip of the worst bolt",
+      optional: true,
+    },
     halfWidth: { kind: "length", symbol: "w", says: "half width under pressure" },
     pitch: { kind: "length", symbol: "t", says: "distance from bolt to bolt" },
     zones: {
@@ -14,25 +39,37 @@ export const splitLineLoad = method({
       says: "zones of different pressure",
       optional: true,
       of: {
+        zone: { kind: "text", says: "name of the zone", optional: true },
         zonePressure: { kind: "pressure", symbol: "p_z", says: "pressure of the zone" },
         bolts: { kind: "count", symbol: "n_z", says: "bolts in the zone" },
       },
     },
   },
+  procedure: {
+    says: "the zone of the highest pressure",
+    source: strip,
+    gives: {
+      worstPressure: { kind: "pressure", symbol: "p_max", says: "highest pressure" },
+      worstZone: { kind: "text" },
+    },
+    run,
+  },
   each: { zones: { zoneLoad: "zonePressure * halfWidth * pitch", zoneTotal: "zoneLoad * bolts" } },
-  steps: { loadPerBolt: "pressure * halfWidth * pitch", total: "sum(zones.zoneTotal)" },
+  steps: { loadPerBolt: "worstPressure * halfWidth * pitch", total: "sum(zones.zoneTotal)" },
   between: {
     "zones.zoneLoad": { kind: "force", symbol: "P_z", says: "load per bolt in the zone" },
     "zones.zoneTotal": { kind: "force", symbol: "ΣP_z", says: "load of the zone" },
   },
   outputs: {
-    loadPerBolt: { kind: "force", symbol: "P", says: "load per bolt" },
+    loadPerBolt: { kind: "force", symbol: "P", says: "load of the worst bolt" },
+    worstZone: { kind: "text", says: "where the worst bolt stands" },
     total: { kind: "force", symbol: "ΣP", says: "load of all zones together", optional: true },
     zones: {
       kind: "list",
       says: "load by zone",
       optional: true,
       of: {
+        zone: { kind: "text", says: "zone" },
         zoneLoad: { kind: "force", symbol: "P_z", says: "load per bolt" },
         zoneTotal: { kind: "force", symbol: "ΣP_z", says: "load of the zone" },
       },
@@ -44,7 +81,12 @@ export const splitLineLoad = method({
     { that: "smallest(zones.bolts) > 0", else: "a zone has bolts" },
     { that: "halfWidth > 0", else: "no strip is described" },
     { that: "pitch > 0", else: "no strip is described" },
+    {
+      that: "largest(zones.zonePressure) <= pressure",
+      else: "a zone has more than the pressure given alone: the zone counts",
+      warn: "advice",
+    },
   ],
   sources: { "*": strip },
-  notes: ["one average for all bolts hides the worst zone; remember the test pressure"],
+  notes: ["an average over all bolts hides the worst zone; remember the test pressure"],
 });

@@ -1,7 +1,60 @@
 // Does a bolt carry tension and shear together?
-import { textOf } from "../inside.ts";
-import { method } from "../method.ts";
+import { type Problem, problem } from "../../problem.ts";
+import { numberOf, textOf } from "../inside.ts";
+import { type Insides, method } from "../method.ts";
 import { interactionEurocode, interactionNasa, interactionNsts } from "../sources.ts";
+
+/** Bending needs both its stress and its allowable, and a standard whose form has a place for it. */
+function bendingFault(inputs: Insides): Problem | undefined {
+  const names = ["bendingStress", "bendingAllowable"];
+  const given = names.filter((name) => numberOf(inputs, name) !== undefined);
+  const standard = textOf(inputs, "standard") ?? "";
+  if (given.length > 0 && standard === "EN 1993-1-8")
+    return problem({
+      code: "unused-input",
+      what: given.join(" and "),
+      got: `a value with ${standard}`,
+      must: "be left out",
+      why: "that form has no place for bending, so it would be dropped",
+      hint: "choose NASA-STD-5020 or NSTS 08307 for a bolt in bending",
+    });
+  const lacking = names.find((name) => !given.includes(name));
+  if (given.length !== 1 || lacking === undefined) return undefined;
+  return problem({
+    code: "missing-input",
+    what: lacking === "bendingStress" ? "factored bending stress" : "allowable bending stress",
+    got: "nothing",
+    must: `be given as ${lacking}, beside ${given.join()}`,
+  });
+}
+
+function run(inputs: Insides): Insides | Problem {
+  const fault = bendingFault(inputs);
+  if (fault) return fault;
+  const standard = textOf(inputs, "standard") ?? "";
+  const plane = standard === "NASA-STD-5020" ? ` ${textOf(inputs, "shearPlane") ?? ""}` : "";
+  const bent = numberOf(inputs, "bendingStress") === undefined ? "" : ", bending";
+  return { formUsed: `${standard}${plane}${bent}` };
+}
+
+const [shearShare, pull] = ["shear / shearAllowable", "tension / tensionAllowable"];
+const bentPull = `${pull} + bendingStress / bendingAllowable`;
+
+/** Powers of the shear and of the tension with its bending. */
+const powers = [
+  ["NASA-STD-5020 body", 2.5, 1.5, interactionNasa],
+  ["NASA-STD-5020 threads", 1.2, 2, interactionNasa],
+  ["NSTS 08307", 3, 2, interactionNsts],
+] as const;
+
+const forms = powers.flatMap(([form, onShear, onTension, from]) =>
+  (
+    [
+      [form, `(${pull})`],
+      [`${form}, bending`, `(${bentPull})`],
+    ] as const
+  ).map(([name, tension]) => ({ name, from, ratio: `(${shearShare})^${onShear} + ${tension}^${onTension}` })),
+);
 
 export const tensionShearInteraction = method({
   id: "tension-shear-interaction",
@@ -17,8 +70,8 @@ export const tensionShearInteraction = method({
       choices: ["body", "threads"],
       default: "threads",
     },
-    bendingStress: { kind: "stress", symbol: "f_b", says: "factored bending stress", default: "0 MPa" },
-    bendingAllowable: { kind: "stress", symbol: "F_b", says: "allowable bending stress", default: "1 MPa" },
+    bendingStress: { kind: "stress", symbol: "f_b", says: "factored bending stress", optional: true },
+    bendingAllowable: { kind: "stress", symbol: "F_b", says: "allowable bending stress", optional: true },
     standard: {
       kind: "text",
       says: "form of the interaction",
@@ -30,34 +83,17 @@ export const tensionShearInteraction = method({
     says: "NASA-STD-5020 has one pair of exponents for a body and one for threads in the shear plane",
     source: interactionNasa,
     gives: { formUsed: { kind: "text", says: "form that ran" } },
-    run: (inputs) => {
-      const standard = textOf(inputs, "standard") ?? "";
-      const plane = textOf(inputs, "shearPlane") ?? "";
-      return { formUsed: standard === "NASA-STD-5020" ? `${standard} ${plane}` : standard };
-    },
+    run,
   },
   variants: {
     by: "formUsed",
     sources: {
-      "NASA-STD-5020 body": interactionNasa,
-      "NASA-STD-5020 threads": interactionNasa,
-      "NSTS 08307": interactionNsts,
+      ...Object.fromEntries(forms.map(({ name, from }) => [name, from])),
       "EN 1993-1-8": interactionEurocode,
     },
     sets: {
-      "NASA-STD-5020 body": {
-        ratio:
-          "(shear / shearAllowable)^2.5 + (tension / tensionAllowable + bendingStress / bendingAllowable)^1.5",
-      },
-      "NASA-STD-5020 threads": {
-        ratio:
-          "(shear / shearAllowable)^1.2 + (tension / tensionAllowable + bendingStress / bendingAllowable)^2",
-      },
-      "NSTS 08307": {
-        ratio:
-          "(tension / tensionAllowable + bendingStress / bendingAllowable)^2 + (shear / shearAllowable)^3",
-      },
-      "EN 1993-1-8": { ratio: "shear / shearAllowable + tension / (1.4 * tensionAllowable)" },
+      ...Object.fromEntries(forms.map(({ name, ratio }) => [name, { ratio }])),
+      "EN 1993-1-8": { ratio: `${shearShare} + tension / (1.4 * tensionAllowable)` },
     },
   },
   steps: { margin: "1 - ratio" },

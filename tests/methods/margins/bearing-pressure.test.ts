@@ -2,9 +2,10 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bearingPressure } from "../../../src/methods/margins/bearing-pressure.ts";
 import { goodFor } from "../good-inputs.ts";
-import { answer, between, expectClose, of, si, testLimits } from "../helpers.ts";
+import { answer, between, expectClose, expectPrinted, of, refusal, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("bearing-pressure");
+const at = (change: Record<string, string>) => bearingPressure.solveNamed({ ...good, ...change });
 
 describe("hand calculation", () => {
   test("175π N on a ring of 40 and 30 mm is 1 N/mm²; a 5 mm washer at 45 deg makes it 50 mm wide", () => {
@@ -20,13 +21,37 @@ describe("hand calculation", () => {
     expectClose(si(bare, "pressure"), 1e6);
     expectClose(si(bare, "utilisation"), 0.5);
     expectClose(
-      si(bearingPressure.solve({ ...inputs, washerThickness: "5 mm" }), "pressure"),
+      si(
+        bearingPressure.solve({ ...inputs, washerThickness: "5 mm", washerOutsideDiameter: "60 mm" }),
+        "pressure",
+      ),
       (175 / 400) * 1e6,
     );
   });
-});
 
-const at = (change: Record<string, string>) => bearingPressure.solveNamed({ ...good, ...change });
+  test("a washer of 37 mm ends a spread to 41.25 mm: 200 kN stand on 435 MPa, not 278", () => {
+    // π/4 (37² − 28²) = 459.5 mm²; π/4 (41.25² − 28²) = 720.7 mm².
+    const ended = at({ washerOutsideDiameter: "37 mm" });
+    expectPrinted(si(ended, "pressure"), "435.3", 1e6);
+    expect(answer(ended).warnings.map((warning) => warning.why)).toEqual([
+      "the washer ends before the spread does, so its outside diameter counts",
+    ]);
+    expect(answer(ended).spoilt).toEqual({});
+    expectPrinted(si(at({}), "pressure"), "277.5", 1e6);
+    expect(answer(at({})).warnings).toEqual([]);
+  });
+
+  test("a washer whose outside diameter is not given spoils what stands on its spread", () => {
+    const { washerOutsideDiameter: _, ...without } = good;
+    const found = answer(bearingPressure.solveNamed(without));
+    expect(Object.keys(found.spoilt).toSorted()).toEqual(["area", "pressure", "utilisation"]);
+    expect(found.warnings[0]?.hint).toBe("give washerOutsideDiameter");
+  });
+
+  test("an outside diameter without a thickness asks for the thickness", () => {
+    expect(refusal(at({ washerThickness: "" })).must).toBe("be given as washerThickness");
+  });
+});
 
 describe("laws", () => {
   test("pressure times area is the force", () => {
@@ -42,6 +67,7 @@ describe("laws", () => {
             outerDiameter: of("length", hole + land),
             innerDiameter: of("length", hole),
             washerThickness: of("length", washer),
+            ...(washer > 0 && { washerOutsideDiameter: of("length", hole + land + washer) }),
           });
           expectClose(si(found, "pressure") * si(found, "area"), force);
         },
@@ -56,8 +82,9 @@ describe("laws", () => {
   });
 
   test("without a washer the spread angle does not matter", () => {
-    const none = { washerThickness: "0 mm" };
+    const none = { washerThickness: "", washerOutsideDiameter: "" };
     expect(si(at({ ...none, spreadAngle: "30 deg" }), "pressure")).toBe(si(at(none), "pressure"));
+    expect(si(at({ ...none, washerThickness: "0 mm" }), "pressure")).toBe(si(at(none), "pressure"));
   });
 
   test("without a limiting pressure there is no share of it and the pressure stands", () => {
@@ -75,7 +102,7 @@ describe("edges", () => {
 
   test("no hole: the whole disc carries", () => {
     expectClose(
-      si(at({ innerDiameter: "0 mm", washerThickness: "0 mm" }), "area"),
+      si(at({ innerDiameter: "0 mm", washerThickness: "0 mm", washerOutsideDiameter: "" }), "area"),
       (Math.PI / 4) * 0.03325 ** 2,
     );
   });
@@ -90,6 +117,10 @@ describe("limits", () => {
     'spreadAngle >= "0 deg"': { spreadAngle: "-79 deg" },
     'spreadAngle < "80 deg"': { spreadAngle: "80 deg" },
     "limitPressure > 0": { limitPressure: "0 MPa" },
-    "utilisation <= 1": { washerThickness: "0 mm" },
+    "washerOutsideDiameter > 0": { washerOutsideDiameter: "-44 mm" },
+    "loadedDiameter > innerDiameter": { washerOutsideDiameter: "27 mm" },
+    "spreadDiameter <= washerOutsideDiameter": { washerOutsideDiameter: "37 mm" },
+    'unendedSpread <= "0 mm"': { washerOutsideDiameter: "" },
+    "pressure <= limitPressure": { force: "600 kN" },
   });
 });

@@ -1,7 +1,8 @@
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { boltFatigue } from "../../../src/methods/margins/bolt-fatigue.ts";
 import { goodFor } from "../good-inputs.ts";
-import { answer, expectClose, type Inputs, refusal, si, testLimits } from "../helpers.ts";
+import { answer, between, expectClose, type Inputs, of, refusal, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("bolt-fatigue");
 const solve = (change: Inputs) => boltFatigue.solveNamed({ ...good, ...change });
@@ -10,12 +11,12 @@ const MPa = 1e6;
 // F = 100 kN on 250 mm²: σ_i = 400 MPa. C = 0.25, 0 to 80 kN: σ_a = 0.25 · 80/(2 · 250) = 40 MPa, σ_m = 440 MPa.
 const [amplitude, held, Se, Sut, Sp] = [40, 400, 120, 800, 600];
 
-/** Amplitude at which the load line of slope 1 from the preload meets the criterion, by halving. */
-function meets(criterion: (a: number, m: number) => number): number {
+/** Amplitude at which a load line from the preload meets the criterion, by halving; slope is mean over amplitude. */
+function meets(criterion: (a: number, m: number) => number, slope = 1): number {
   let [low, high] = [0, 1000];
   for (let i = 0; i < 200; i++) {
     const middle = (low + high) / 2;
-    if (criterion(middle, held + middle) < 1) low = middle;
+    if (criterion(middle, held + slope * middle) < 1) low = middle;
     else high = middle;
   }
   return low;
@@ -50,6 +51,37 @@ describe("second implementation", () => {
     ["asme-elliptic", (a, m) => (a / Se) ** 2 + (m / Sp) ** 2],
   ])("%s: the factor is where the load line meets the criterion", (criterion, curve) => {
     expectClose(si(solve({ criterion }), "factor"), meets(curve) / amplitude, 1e-12);
+    // 60 to 80 kN: σ_a = 0.25 · 20/500 = 10 MPa on a load line of slope 7.
+    expectClose(si(solve({ criterion, loadMin: "60 kN" }), "factor"), meets(curve, 7) / 10, 1e-12);
+  });
+
+  test("any least load: both loads times the factor stand on the criterion", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("goodman", "gerber", "asme-elliptic"),
+        between(0, 79),
+        between(20, 140),
+        (criterion, least, preload) => {
+          const inputs = {
+            criterion,
+            loadMin: of("force", least * 1e3),
+            preload: of("force", preload * 1e3),
+          };
+          const found = solve({ ...inputs });
+          const [n, a, m] = ["factor", "alternatingStress", "meanStress"].map((name) => si(found, name));
+          if (n === undefined || a === undefined || m === undefined) throw new Error("no figures");
+          const still = (preload * 1e3) / 250e-6;
+          const [A, M] = [(n * a) / MPa, (still + n * (m - still)) / MPa];
+          const used =
+            criterion === "goodman"
+              ? A / Se + M / Sut
+              : criterion === "gerber"
+                ? A / Se + (M / Sut) ** 2
+                : (A / Se) ** 2 + (M / Sp) ** 2;
+          expectClose(used, 1, 1e-10);
+        },
+      ),
+    );
   });
 });
 
@@ -65,8 +97,15 @@ describe("laws", () => {
     }
   });
 
-  test("goodman holds for any least load, so it carries no warning there", () => {
-    expect(answer(solve({ loadMin: "10 kN" })).warnings).toEqual([]);
+  test("every criterion holds for any least load, so none carries a warning there", () => {
+    for (const criterion of ["goodman", "gerber", "asme-elliptic", "rolled-thread"])
+      expect(answer(solve({ criterion, loadMin: "10 kN" })).warnings).toEqual([]);
+  });
+
+  test("an open joint spoils every figure: the bolt feels the whole swing", () => {
+    expect(Object.keys(answer(solve({ loadMax: "140 kN" })).spoilt).toSorted()).toEqual(
+      Object.keys(boltFatigue.outputs).toSorted(),
+    );
   });
 
   test("a preload beyond the proof stress has no asme-elliptic factor, and the sentence names preload or proof stress", () => {
@@ -91,6 +130,5 @@ describe("limits", () => {
     "preloadStress < tensileStress": { preload: "200 kN", proofStress: "" },
     "diameter > 0": { diameter: "0 mm" },
     "(1 - loadFactor) * loadMax < preload": { loadMax: "140 kN" },
-    'leastLoad == "0 kN"': { loadMin: "10 kN", criterion: "gerber" },
   });
 });

@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { splitLineLoad } from "../../../src/methods/margins/split-line-load.ts";
+import { text } from "../cells.ts";
 import { goodFor } from "../good-inputs.ts";
-import { expectClose, type Inputs, rows, si, testLimits } from "../helpers.ts";
+import { answer, expectClose, type Inputs, refusal, rows, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("split-line-load");
+const bare = { halfWidth: good["halfWidth"] ?? "", pitch: good["pitch"] ?? "" };
 const solve = (change: Inputs) => splitLineLoad.solveNamed({ ...good, ...change });
 
 describe("hand calculation", () => {
@@ -27,7 +29,32 @@ describe("laws", () => {
 
   test("half the pitch halves the load, no pressure is no load", () => {
     expectClose(si(solve({ pitch: "50 mm" }), "loadPerBolt"), 32_500);
-    expect(si(solve({ pressure: "0 MPa" }), "loadPerBolt")).toBe(0);
+    expect(si(splitLineLoad.solveNamed({ ...bare, pressure: "0 MPa" }), "loadPerBolt")).toBe(0);
+  });
+
+  test("the worst zone counts and is named, whatever pressure stands beside the zones", () => {
+    const zones = [
+      { zone: "suction", zonePressure: "0.6 MPa", bolts: "6" },
+      { zone: "discharge", zonePressure: "2.5 MPa", bolts: "8" },
+      { zonePressure: "1.5 MPa", bolts: "6" },
+    ];
+    const beside = solve({ pressure: "1 MPa", zones });
+    expectClose(si(beside, "loadPerBolt"), 65_000); // 26 kN by the pressure alone
+    expect(text(beside, "worstZone")).toBe("discharge");
+    expect(answer(beside).warnings.map((warning) => warning.why)).toEqual([
+      "a zone has more than the pressure given alone: the zone counts",
+    ]);
+    const alone = splitLineLoad.solveNamed({ ...bare, zones });
+    expectClose(si(alone, "loadPerBolt"), 65_000);
+    expect(answer(alone).warnings).toEqual([]);
+    const test = solve({ pressure: "3.25 MPa", zones });
+    expectClose(si(test, "loadPerBolt"), 84_500);
+    expect(text(test, "worstZone")).toBe("pressure");
+    expect(text(solve({ zones: zones.slice(2), pressure: "1 MPa" }), "worstZone")).toBe("zone 1");
+  });
+
+  test("neither pressure nor zones is asked for", () => {
+    expect(refusal(splitLineLoad.solveNamed(bare)).must).toContain("zone by zone as zones");
   });
 
   test("the order of zones does not matter", () => {
@@ -46,5 +73,6 @@ describe("limits", () => {
     "smallest(zones.zonePressure) >= 0": { zones: [{ zonePressure: "-1 MPa", bolts: "3" }] },
     "smallest(zones.bolts) > 0": { zones: [{ zonePressure: "1 MPa", bolts: "-7" }] },
     "pitch > 0": { pitch: "0 mm" },
+    "largest(zones.zonePressure) <= pressure": { pressure: "1 MPa" },
   });
 });

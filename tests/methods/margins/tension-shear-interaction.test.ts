@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tensionShearInteraction } from "../../../src/methods/margins/tension-shear-interaction.ts";
 import { goodFor } from "../good-inputs.ts";
-import { between, expectClose, type Inputs, of, si, testLimits } from "../helpers.ts";
+import { between, expectClose, type Inputs, of, refusal, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("tension-shear-interaction");
 const solve = (change: Inputs) => tensionShearInteraction.solveNamed({ ...good, ...change });
@@ -14,8 +14,7 @@ const at = (Rt: number, Rs: number, Rb: number, more: Record<string, string>) =>
       tensionAllowable: "100 kN",
       shear: of("force", Rs * 1e5),
       shearAllowable: "100 kN",
-      bendingStress: of("stress", Rb * 1e8),
-      bendingAllowable: "100 MPa",
+      ...(Rb > 0 && { bendingStress: of("stress", Rb * 1e8), bendingAllowable: "100 MPa" }),
       ...more,
     }),
     "ratio",
@@ -55,6 +54,30 @@ describe("laws", () => {
         expect(at(t, s * 1.05, b, { standard })).toBeGreaterThan(at(t, s, b, { standard }));
         expect(at(t, s, b + 0.05, { standard })).toBeGreaterThan(at(t, s, b, { standard }));
       }),
+    );
+  });
+
+  test("no bending and a bending of 0 are the same", () => {
+    for (const more of [{ standard: "NSTS 08307" }, { shearPlane: "body" }, { shearPlane: "threads" }])
+      expect(si(solve({ ...more, bendingStress: "", bendingAllowable: "" }), "ratio")).toBe(
+        si(solve({ ...more, bendingStress: "0 MPa" }), "ratio"),
+      );
+  });
+
+  test("bending is never dropped: EN 1993-1-8 has no place for it and refuses it by name", () => {
+    const said = refusal(solve({ standard: "EN 1993-1-8" }));
+    expect(said.code).toBe("unused-input");
+    expect(said.what).toBe("bendingStress and bendingAllowable");
+    const alone = solve({ standard: "EN 1993-1-8", bendingStress: "", bendingAllowable: "" });
+    expectClose(si(alone, "ratio"), 20 / 80 + 30 / 140);
+  });
+
+  test("bending needs its own allowable: none is invented", () => {
+    expect(refusal(solve({ bendingAllowable: "" })).must).toBe(
+      "be given as bendingAllowable, beside bendingStress",
+    );
+    expect(refusal(solve({ bendingStress: "" })).must).toBe(
+      "be given as bendingStress, beside bendingAllowable",
     );
   });
 
