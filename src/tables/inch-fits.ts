@@ -52,7 +52,7 @@ export const inchFitTable: TableInfo = {
   units: { class: "", over: "in", to: "in", hole: "thou", shaftUpper: "thou", shaftLower: "thou" },
   sources: Object.values(inchFitSources),
   checked:
-    "hole tolerances are the standard grades that the RC rows print; LC 1 to LC 5 are from memory and follow the same grades",
+    "hole tolerances are the standard grades that the RC rows print; LC 1 to LC 5 are from memory and follow the same grades; the shaft of RC 9 over 0.12 up to 0.24 in is printed -6.0 where its grade would give -6.3",
 };
 
 const text = `

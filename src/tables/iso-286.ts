@@ -138,7 +138,7 @@ over_mm,upto_mm,a_es,b_es,c_es,d_es,e_es,f_es,g_es,h_es,j5_j6_ei,j7_ei,k_4to7_ei
 450,500,-1650,-840,-480,-230,-135,-68,-20,0,-20,-32,5,0,23,40,68,132,252,360,540,660,820,1000,1250,1600,2100,2600
 `;
 
-interface Range {
+export interface SizeRange {
   readonly over: number;
   readonly upto: number;
   readonly cell: (column: string) => number | undefined;
@@ -148,21 +148,24 @@ const ranges = (text: string) =>
   once(() =>
     readRows(
       text,
-      (cell): Range => ({
+      (cell): SizeRange => ({
         over: cell.number("over_mm"),
         upto: cell.number("upto_mm"),
         cell: cell.optional,
       }),
     ),
   );
-const tolerances = ranges(toleranceText);
-const holes = ranges(holeText);
-const shafts = ranges(shaftText);
+/** The three tables as printed, before the rules of the standard join them. */
+export const iso286Ranges = {
+  tolerances: ranges(toleranceText),
+  holes: ranges(holeText),
+  shafts: ranges(shaftText),
+} as const;
 
 // A size that arrives as 50.000 000 000 1 mm from a conversion belongs to the range up to 50.
 const tidy = (size_mm: number): number => Math.round(size_mm * 1e6) / 1e6;
 
-function rangeOf(rows: readonly Range[], size_mm: number): Range | Problem {
+function rangeOf(rows: readonly SizeRange[], size_mm: number): SizeRange | Problem {
   const size = tidy(size_mm);
   const found = rows.find((row) => size > row.over && size <= row.upto);
   if (found) return found;
@@ -177,7 +180,7 @@ function rangeOf(rows: readonly Range[], size_mm: number): Range | Problem {
 
 /** Standard tolerance IT1 to IT18, in micrometres. */
 export function standardTolerance(size_mm: number, grade: number): number | Problem {
-  const range = rangeOf(tolerances(), size_mm);
+  const range = rangeOf(iso286Ranges.tolerances(), size_mm);
   if (isProblem(range)) return range;
   const tolerance = gradeCell(range, grade);
   if (tolerance === undefined) {
@@ -201,7 +204,7 @@ export function standardTolerance(size_mm: number, grade: number): number | Prob
   return tolerance;
 }
 
-const gradeCell = (range: Range, grade: number): number | undefined =>
+const gradeCell = (range: SizeRange, grade: number): number | undefined =>
   Number.isInteger(grade) && grade >= 1 && grade <= 18 ? range.cell(`IT${grade}`) : undefined;
 
 const holeLetters = "A B C D E F G H J JS K M N P R S T U V X Y Z ZA ZB ZC".split(" ");
@@ -217,7 +220,7 @@ export function toleranceLimits(size_mm: number, designation: string): Tolerance
   const grade = digits.startsWith("0") ? Number.NaN : Number(digits);
   const tolerance = standardTolerance(size_mm, grade);
   if (isProblem(tolerance)) return tolerance;
-  const range = rangeOf(part === "hole" ? holes() : shafts(), size_mm);
+  const range = rangeOf(part === "hole" ? iso286Ranges.holes() : iso286Ranges.shafts(), size_mm);
   if (isProblem(range)) return range;
   const limits =
     part === "hole"
@@ -254,7 +257,7 @@ const around = (tolerance: number): Deviations => ({
 });
 
 function shaftDeviations(
-  range: Range,
+  range: SizeRange,
   letter: string,
   grade: number,
   tolerance: number,
@@ -281,7 +284,7 @@ function shaftDeviations(
 }
 
 function holeDeviations(
-  range: Range,
+  range: SizeRange,
   letter: string,
   grade: number,
   tolerance: number,
@@ -324,7 +327,7 @@ function holeDeviations(
 
 // The delta rule: K, M, N to IT8 and P to ZC to IT7 lie higher by IT(n) - IT(n - 1), so that
 // P7/h6 is the same fit as H7/p6. Coarser grades take the tabulated value as it stands.
-function upperOfHole(range: Range, letter: string, grade: number): number | undefined {
+function upperOfHole(range: SizeRange, letter: string, grade: number): number | undefined {
   if (letter === "M" && grade === 6 && range.over >= 250 && range.upto <= 315) return -9;
   if (letter === "N" && grade > 8) return range.cell("N_ES_gt8");
   const column = letter === "K" || letter === "N" ? `${letter}_base_ES_le8` : `${letter}_base_ES`;
