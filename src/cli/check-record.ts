@@ -4,11 +4,13 @@ import type {
   Cell,
   CheckValue,
   FormulaValue,
+  ProseValue,
   QuantityValue,
   RowsValue,
   TableColumn,
   TableValue,
 } from "../engine/cell.ts";
+import { plainText } from "../engine/prose.ts";
 import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { inUnit } from "../units/in-unit.ts";
@@ -85,6 +87,25 @@ const noAnswer = (name: string, p: Problem, text = worded(root(p))): CellRecord 
 
 /** One entry per value: a working with several outputs, or a table, gives "name.output" for each. */
 export function cellRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord[] {
+  const { note } = cell;
+  return [...valueRecords(cell, unitOf), ...(note ? noteRecords(`note of ${cell.name}`, note) : [])];
+}
+
+/** Only notes that hold values of the page; the others say what the file says. */
+function noteRecords(name: string, prose: ProseValue): readonly CellRecord[] {
+  const bound = Object.values(prose.bound);
+  if (bound.length === 0) return [];
+  const missing = bound.find(({ problem }) => problem)?.problem;
+  const text = plainText(prose);
+  return [
+    {
+      ...flat(name, "text", { value: text, unit: "", si: null, text }),
+      ...(missing && { problem: problemRecord(missing, worded(root(missing))) }),
+    },
+  ];
+}
+
+function valueRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord[] {
   const { name, value } = cell;
   if (isProblem(value)) return [noAnswer(name, value, whyNoAnswer(cell))];
   switch (value.type) {
@@ -104,6 +125,8 @@ export function cellRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord
       return missingParts(cell)
         .slice(0, 1)
         .map((p) => noAnswer(name, p));
+    case "prose":
+      return noteRecords(name, value);
     default:
       return [];
   }

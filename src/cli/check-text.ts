@@ -6,7 +6,9 @@ import {
   type CheckedPage,
   isCheck,
   labelOf,
+  missingInNote,
   missingParts,
+  noteName,
   rowName,
   rowState,
   stateOf,
@@ -71,7 +73,8 @@ function withoutAnswer(page: CheckedPage): string[][] {
       const missing = missingParts(cell);
       const shown = cell.item.kind === "picture" ? missing.slice(0, 1) : missing;
       return shown.map((p) => [name, worded(p.cause ?? p)]);
-    });
+    })
+    .concat(page.cells.flatMap((cell) => missingInNote(cell).map((p) => [noteName(cell), worded(p)])));
 }
 
 export function countLine(pages: readonly CheckedPage[]): string {

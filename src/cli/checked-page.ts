@@ -1,6 +1,6 @@
 // One page, worked out and laid open: its checks, its cells, and what has no answer.
 import type { Item } from "../document/item.ts";
-import type { Cell, CheckValue, RowOf } from "../engine/cell.ts";
+import type { Cell, CheckValue, ProseValue, RowOf } from "../engine/cell.ts";
 import type { LivePage } from "../engine/live-page.ts";
 import { openPage } from "../engine/open-page.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
@@ -80,6 +80,19 @@ export function limitText(value: CheckValue): string {
   if (atLeast !== undefined) return `at least ${text(atLeast)}`;
   return atMost === undefined ? "" : `at most ${text(atMost)}`;
 }
+
+/** The note that a cell is, or that stands beside it. */
+export const noteOf = ({ value, note }: Cell): ProseValue | undefined =>
+  !isProblem(value) && value.type === "prose" ? value : note;
+
+/** "note at line 12": lines are counted as on the sheet. */
+export const noteName = ({ item }: Cell): string => `note at line ${item.index + 1}`;
+
+/** Values that a note asks for and that have no answer. */
+export const missingInNote = (cell: Cell): readonly Problem[] =>
+  Object.entries(noteOf(cell)?.bound ?? {}).flatMap(([formula, { problem }]) =>
+    problem ? [root(problem).at(`{${formula}}`)] : [],
+  );
 
 /** Pictures hold their inputs, workings over a table their rows: each with an answer or without. */
 export function missingParts({ value }: Cell): readonly Problem[] {

@@ -1,8 +1,11 @@
-// Emphasis, strong, code and links inside one paragraph. A mark that is never closed is text.
+// Emphasis, strong, code, links and {values of the page} inside one paragraph. A mark that is never
+// closed is text.
 
 export type Inline =
   | { readonly type: "text"; readonly text: string }
   | { readonly type: "code"; readonly text: string }
+  /** A formula between braces, whose answer stands here; \{ is a brace. */
+  | { readonly type: "bound"; readonly formula: string }
   | { readonly type: "emphasis" | "strong"; readonly inlines: readonly Inline[] }
   | { readonly type: "link"; readonly href: string; readonly inlines: readonly Inline[] };
 
@@ -15,15 +18,17 @@ const deepest = 4;
 
 export function parseInlines(text: string, depth = 0): readonly Inline[] {
   const inlines: Inline[] = [];
+  const marks = withoutFormulas(text);
   let plain = "";
   let at = 0;
   while (at < text.length) {
-    if (text[at] === "\\" && /[\\`*_[\]()#-]/.test(text[at + 1] ?? "")) {
+    if (text[at] === "\\" && /[\\`*_[\]{}()#-]/.test(text[at + 1] ?? "")) {
       plain += text[at + 1];
       at += 2;
       continue;
     }
-    const part = depth < deepest ? partAt(text, at, depth) : undefined;
+    const part =
+      text[at] === "{" ? bound(text, at) : depth < deepest ? partAt(text, marks, at, depth) : undefined;
     if (!part) {
       plain += text[at];
       at += 1;
@@ -38,13 +43,24 @@ export function parseInlines(text: string, depth = 0): readonly Inline[] {
   return inlines;
 }
 
-function partAt(text: string, at: number, depth: number): Part | undefined {
+/** A formula multiplies with the star that opens emphasis elsewhere: no mark opens or closes in it. */
+const withoutFormulas = (text: string): string =>
+  text.replace(/\\.|\{[^{}]*\}/g, (part) => (part.startsWith("{") ? "{".repeat(part.length) : part));
+
+function bound(text: string, at: number): Part | undefined {
+  const close = text.indexOf("}", at);
+  return close < 0
+    ? undefined
+    : { inline: { type: "bound", formula: text.slice(at + 1, close).trim() }, end: close + 1 };
+}
+
+function partAt(text: string, marks: string, at: number, depth: number): Part | undefined {
   switch (text[at]) {
     case "`":
       return code(text, at);
     case "*":
     case "_":
-      return marked(text, at, depth);
+      return marked(text, marks, at, depth);
     case "[":
       return link(text, at, depth);
     default:
@@ -60,7 +76,7 @@ function code(text: string, at: number): Part | undefined {
 }
 
 // 2 * 3 and F_M are no emphasis: a mark opens before a letter and, for _, only at the start of a word.
-function marked(text: string, at: number, depth: number): Part | undefined {
+function marked(text: string, marks: string, at: number, depth: number): Part | undefined {
   const mark = text[at] ?? "";
   const strong = text[at + 1] === mark;
   const fence = strong ? mark + mark : mark;
@@ -68,8 +84,8 @@ function marked(text: string, at: number, depth: number): Part | undefined {
   const inWord = mark === "_" && /[\p{L}\p{N}]/u.test(text[at - 1] ?? "");
   if (inWord || /^\s|^$/.test(text.slice(begin, begin + 1))) return undefined;
   const step = (found: number) => (fence.length === 1 && text[found + 1] === mark ? 2 : 1);
-  let close = text.indexOf(fence, begin);
-  while (close >= 0 && !closes(text, close, fence)) close = text.indexOf(fence, close + step(close));
+  let close = marks.indexOf(fence, begin);
+  while (close >= 0 && !closes(marks, close, fence)) close = marks.indexOf(fence, close + step(close));
   if (close <= begin) return undefined;
   const inlines = parseInlines(text.slice(begin, close), depth + 1);
   return { inline: { type: strong ? "strong" : "emphasis", inlines }, end: close + fence.length };

@@ -9,6 +9,7 @@ import { exampleOf, issueProblems } from "./issue.ts";
 import type { Item, Page } from "./item.ts";
 import { keyAt, nodeAt } from "./node-at.ts";
 import { toItem } from "./normalise.ts";
+import { noteProblems } from "./note-rule.ts";
 import { parseYaml, type YamlPage } from "./parse-yaml.ts";
 import { plainValue } from "./plain-value.ts";
 import { type Draft, formProblem, itemRules, nameOf, nameRules } from "./rules.ts";
@@ -81,7 +82,12 @@ const isKind = (text: string): text is Kind => Object.hasOwn(kinds, text);
 
 function itemProblems(draft: Draft, checked: unknown, index: number, yaml: YamlPage): readonly Problem[] {
   const form = formProblem(draft);
-  return form ? [form] : [...schemaProblems(draft, checked, index, yaml), ...itemRules(draft)];
+  if (form) return [form];
+  return [
+    ...schemaProblems(draft, checked, index, yaml),
+    ...itemRules(draft),
+    ...noteProblems(draft, index, yaml),
+  ];
 }
 
 function kindOf(fields: Fields): readonly ItemKind[] {

@@ -1,6 +1,6 @@
 // Whether two results show the same thing, so that an unchanged value stops the wave.
 import { isProblem, type Problem, sentence } from "../problem.ts";
-import type { CellValue } from "./cell.ts";
+import type { CellValue, ProseValue } from "./cell.ts";
 
 export type Result = CellValue | Problem;
 
@@ -40,9 +40,16 @@ export function alike(a: Result, b: Result): boolean {
     case "picture":
       return JSON.stringify(a) === JSON.stringify(b);
     case "prose":
-      return true;
+      return b.type === "prose" && sameBound(a.bound, b.bound);
   }
 }
+
+const sameBound = (a: ProseValue["bound"], b: ProseValue["bound"]): boolean =>
+  Object.entries(a).every(([formula, { text, problem }]) => {
+    const other = b[formula];
+    if (other?.text !== text) return false;
+    return problem && other.problem ? sameProblem(problem, other.problem) : problem === other.problem;
+  });
 
 const sameProblem = (a: Problem, b: Problem): boolean =>
   sentence(a) === sentence(b) && (a.cause && b.cause ? sameProblem(a.cause, b.cause) : a.cause === b.cause);

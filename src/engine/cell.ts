@@ -1,5 +1,6 @@
 // What a page shows at one item: its value, or why there is none. No DOM, no clock, no file.
 import type { Item } from "../document/item.ts";
+import type { Block } from "../document/markdown.ts";
 import type { Typed } from "../formula/check.ts";
 import type { Value } from "../formula/value.ts";
 import type { OutputValue } from "../methods/field.ts";
@@ -125,6 +126,19 @@ export interface PictureValue {
 /** A number with its kind, a text, a truth, or why there is none. */
 export type PictureInput = OutputValue | Problem;
 
+/** What stands in place of a {formula}: "no answer" where there is none, with the reason. */
+export interface BoundText {
+  readonly text: string;
+  readonly problem: Problem | undefined;
+}
+
+/** A note as parsed, and the words for each formula in it. */
+export interface ProseValue {
+  readonly type: "prose";
+  readonly blocks: readonly Block[];
+  readonly bound: Readonly<Record<string, BoundText>>;
+}
+
 export type CellValue =
   | QuantityValue
   | FormulaValue
@@ -135,12 +149,14 @@ export type CellValue =
   | SolutionValue
   | RowsValue
   | ChecksValue
-  | { readonly type: "prose" };
+  | ProseValue;
 
 export interface Cell {
   readonly name: string;
   readonly item: Item;
   readonly value: CellValue | Problem;
+  /** The note that stands beside the item. */
+  readonly note: ProseValue | undefined;
   /** Name of the cell where the trouble began, when there is no answer. */
   readonly guilty: string | undefined;
   readonly uses: readonly string[];

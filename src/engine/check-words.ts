@@ -51,7 +51,8 @@ export function shownUnit(
   );
 }
 
-function askedUnit(cell: CellValue, column: string | undefined): Unit | undefined {
+/** Units that a working or the head of a column asks for. */
+export function askedUnit(cell: CellValue, column: string | undefined): Unit | undefined {
   if (cell.type === "formula") return cell.unit;
   if (cell.type === "rows") {
     const first = cell.rows.find(({ value }) => !isProblem(value))?.value;

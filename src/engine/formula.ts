@@ -1,7 +1,8 @@
 // Works out one formula text over the cells of a page: dimensions first, then the number.
 import { check, type Typed } from "../formula/check.ts";
 import { parse } from "../formula/parse.ts";
-import { names, type Tree } from "../formula/tree.ts";
+import { refusal } from "../formula/refusal.ts";
+import { fullName, names, type Tree } from "../formula/tree.ts";
 import { evaluator } from "../formula/value.ts";
 import { type WorkedStep, workedStep } from "../methods/solution.ts";
 import { isProblem, type Problem } from "../problem.ts";
@@ -112,13 +113,24 @@ const sameType = (a: Typed, b: Typed | undefined): boolean =>
   a.column === b.column &&
   a.truth === b.truth;
 
+/** A column stands alone in a formula only by its name, and is not one number there either. */
+function wholeColumn(tree: Tree): Problem {
+  const name = tree.type === "name" ? fullName(tree) : "column";
+  return refusal("formula-whole-column", tree.at, {
+    got: `the whole column ${name}`,
+    must: "be one number",
+    hint: `take sum(${name}), mean(${name}), smallest(${name}) or largest(${name})`,
+  });
+}
+
 function typeOf(formula: Ready, named: readonly Named[]): Typed | Problem {
   const last = formula.checked;
   if (last && named.every((found, i) => sameType(found.typed, last.types[i]))) return last.typed;
-  const typed = check(
+  const found = check(
     formula.tree,
     (used) => named[formula.places.get(used) ?? -1]?.typed ?? unknownName(used, []),
   );
+  const typed = isProblem(found) || !found.column ? found : wholeColumn(formula.tree);
   formula.checked = { types: named.map((found) => found.typed), typed };
   return typed;
 }

@@ -11,7 +11,9 @@ import type { Cell } from "./cell.ts";
 import { oneCheck, rowsCheck, rowsWorking } from "./each.ts";
 import { givenValue, kindToState } from "./given.ts";
 import { noneCheck } from "./none.ts";
+import { notesBeside, ownerOf, placeOfNote, plainNote } from "./notes.ts";
 import { pictureValue } from "./picture.ts";
+import { emptyProse, proseValue } from "./prose.ts";
 import { readingValue } from "./reading.ts";
 import type { Results } from "./scope.ts";
 import { loops, usesOf } from "./uses.ts";
@@ -48,19 +50,24 @@ export function livePage(page: Page, startText: string): LivePage {
   const looping = loops(named);
   // a cell in a loop waits for nothing: it says so at once
   const uses = new Map([...named].map(([name, used]) => [name, looping.has(name) ? [] : used]));
+  const notes = notesBeside(items, known);
+  for (const [place, used] of notes.uses) uses.set(place, used);
   const usedBy = reverse(uses);
   const unitOf = unitsOf(page);
   const typed = new Map<string, string>();
 
   const work = (name: string, inputs: ReadonlyMap<string, Result>): Result => {
+    const results: Results = { get: (used) => inputs.get(used), keys: () => known.keys() };
+    const note = notes.text(name);
+    if (note !== undefined) return proseValue(note, results, unitOf);
     const item = items.get(name);
     if (!item) return problem({ code: "no-such-item", what: name, must: "be an item of the page" });
-    const results: Results = { get: (used) => inputs.get(used), keys: () => known.keys() };
     return looping.get(name) ?? resultOf({ item, typed: typed.get(name), results, file: page.file, unitOf });
   };
   const waves = openWaves({ uses, usedBy }, { work, alike, sameWorth });
 
   const cellOf = (name: string, item: Item): Cell => {
+    const note = waves.result(placeOfNote(name)) ?? plainNote(item);
     const value =
       waves.result(name) ??
       problem({ code: "pending", what: name, got: "no value yet", must: "be settled first" });
@@ -68,10 +75,11 @@ export function livePage(page: Page, startText: string): LivePage {
       name,
       item,
       value,
+      note: note && !isProblem(note) && note.type === "prose" ? note : undefined,
       guilty: isProblem(value) ? guilty(name, waves.result, named) : undefined,
       uses: named.get(name) ?? [],
-      usedBy: usedBy.get(name) ?? [],
-      version: waves.version(name),
+      usedBy: [...new Set(usedBy.get(name)?.map(ownerOf))].filter((user) => user !== name),
+      version: Math.max(waves.version(name), waves.version(placeOfNote(name))),
     };
   };
   const cell = (name: string): Cell | undefined => {
@@ -113,7 +121,7 @@ export function livePage(page: Page, startText: string): LivePage {
       return undefined;
     },
     settle: waves.settle,
-    subscribe: waves.subscribe,
+    subscribe: (listener) => waves.subscribe((changed) => listener([...new Set(changed.map(ownerOf))])),
     why: (name) => [...closure(name, named)].flatMap((n) => cell(n) ?? []),
     text: () => writtenText(startText, items, typed),
     dispose: waves.dispose,
@@ -143,9 +151,10 @@ function resultOf({ item, typed, results, file, unitOf }: Work): Result {
     case "picture":
       return pictureValue(item, results);
     case "note":
+      return proseValue(item.text, results, unitOf);
     case "caution":
     case "sign-off":
-      return { type: "prose" };
+      return emptyProse;
   }
 }
 

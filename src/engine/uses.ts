@@ -4,6 +4,7 @@ import { names } from "../formula/parse.ts";
 import { methods } from "../methods/register.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { formulaTree } from "./formula.ts";
+import { boundFormulas } from "./prose.ts";
 
 /** Base names in a formula text; a text that does not parse names nothing. */
 function namesIn(text: string | undefined): readonly string[] {
@@ -60,14 +61,24 @@ function usesOfItem(item: Item): readonly string[] {
     }
     case "picture":
       return Object.values(item.of).flatMap((text) => [...namesIn(text), ...baseName(text)]);
-    case "given":
     case "note":
+      return boundFormulas(item.text).flatMap(namesIn);
+    case "given":
     case "reading":
     case "caution":
     case "sign-off":
       return [];
   }
 }
+
+/** Names that the note beside an item reads; a note makes no loop, since nothing reads it. */
+export const usesOfNote = (note: string | undefined, known: ReadonlySet<string>): readonly string[] => [
+  ...new Set(
+    boundFormulas(note)
+      .flatMap(namesIn)
+      .filter((name) => known.has(name)),
+  ),
+];
 
 /** Only names that the page knows; an unknown name is reported by the cell that wants it. */
 export function usesOf(item: Item, known: ReadonlySet<string>): readonly string[] {

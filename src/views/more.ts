@@ -68,10 +68,7 @@ export const part = (title: string, ...children: readonly Child[]): HTMLElement 
 export const list = (texts: readonly Child[]): HTMLElement =>
   el("ul", {}, ...texts.map((text) => el("li", {}, text)));
 
-export function noteOf(cell: Cell): Child {
-  const { item } = cell;
-  return "note" in item && item.note !== undefined && el("div", { class: "serif" }, ...prose(item.note));
-}
+export const noteOf = ({ note }: Cell): Child => note && el("div", { class: "serif" }, ...prose(note));
 
 /** "used by line 12, Share of proof": links both ways. */
 export function relations(cell: Cell, context: SheetContext): readonly Child[] {

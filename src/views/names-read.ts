@@ -1,5 +1,7 @@
 // Which names, and which outputs of them, the texts of an item read.
+
 import type { InputText, Item, RowText } from "../document/item.ts";
+import { boundFormulas } from "../engine/prose.ts";
 
 export interface NameRead {
   readonly name: string;
@@ -8,7 +10,7 @@ export interface NameRead {
 
 export function namesRead(item: Item, known: (name: string) => boolean): readonly NameRead[] {
   const found = new Map<string, NameRead>();
-  for (const text of textsOf(item))
+  for (const text of [...textsOf(item), ...boundFormulas("note" in item ? item.note : undefined)])
     for (const [, name = "", output] of text.matchAll(/(?<![\w."])([a-z]\w*)(?:\.([A-Za-z]\w*))?/g))
       if (known(name)) found.set(`${name}.${output}`, { name, output });
   return [...found.values()];
@@ -33,6 +35,8 @@ function textsOf(item: Item): readonly string[] {
       ].filter((text): text is string => text !== undefined);
     case "picture":
       return Object.values(item.of);
+    case "note":
+      return boundFormulas(item.text);
     default:
       return [];
   }

@@ -95,6 +95,20 @@ describe("parseMarkdown", () => {
     expect(links).toEqual([]);
   });
 
+  const bound = (formula: string): Inline => ({ type: "bound", formula });
+
+  test.each<[string, readonly Inline[]]>([
+    ["set {netTorque} net", [text("set "), bound("netTorque"), text(" net")]],
+    ["{ a*b*c } and *{d}*", [bound("a*b*c"), text(" and "), { type: "emphasis", inlines: [bound("d")] }]],
+    ["*most {a*b} of it*", [{ type: "emphasis", inlines: [text("most "), bound("a*b"), text(" of it")] }]],
+    ["\\{no value\\} and `{code}`", [text("{no value} and "), { type: "code", text: "{code}" }]],
+    ["[at {x}](#y)", [{ type: "link", href: "#y", inlines: [text("at "), bound("x")] }]],
+    ["{open", [text("{open")]],
+    ["a } b", [text("a } b")]],
+  ])("values of the page: %s", (words, inlines) => {
+    expect(parseInlines(words)).toEqual(inlines);
+  });
+
   test("markup of web pages is text like any other", () => {
     expect(parseMarkdown("<script>x</script> &amp;")).toEqual([
       { type: "paragraph", inlines: [text("<script>x</script> &amp;")] },
@@ -103,7 +117,12 @@ describe("parseMarkdown", () => {
 
   test("on any text: never throws, keeps every letter and digit, and every link is allowed", () => {
     const letters = (inlines: readonly Inline[]): string =>
-      inlines.map((inline) => ("text" in inline ? inline.text : letters(inline.inlines))).join("");
+      inlines
+        .map((inline) => {
+          if (inline.type === "bound") return inline.formula;
+          return "text" in inline ? inline.text : letters(inline.inlines);
+        })
+        .join("");
     const words = (block: Block): string =>
       block.type === "list" ? block.items.map(letters).join("") : letters(block.inlines);
     fc.assert(

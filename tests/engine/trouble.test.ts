@@ -8,12 +8,23 @@ import {
   given,
   method,
   problemAt,
+  reading,
   rootAt,
   settled,
   siAt,
   stateAt,
   working,
 } from "./helpers.ts";
+
+test("a whole column is no number: refused where it stands alone, never shown as 0", async () => {
+  const page = await settled(
+    reading("gaps", { place: "tag", gap: "length" }, ["place,gap/um", "a,5", "b,15"]),
+    working("all", "gaps.gap"),
+    check("small", "gaps.gap", { atMost: "1 um" }),
+  );
+  expect(problemAt(page, "all").code).toBe("formula-whole-column");
+  expect(problemAt(page, "small").hint).toContain("largest(gaps.gap)");
+});
 
 describe("loops are named and never hang", () => {
   test("a → b → a, in both cells, and the cell behind them", async () => {

@@ -1,6 +1,7 @@
 // A page as plain lines: name, state, reason, and each result at the digits it is shown with.
-import type { Cell, CellValue } from "../../src/engine/cell.ts";
+import type { Cell, CellValue, ProseValue } from "../../src/engine/cell.ts";
 import type { LivePage } from "../../src/engine/live-page.ts";
+import { plainText } from "../../src/engine/prose.ts";
 import { isProblem, type Problem, sentence } from "../../src/problem.ts";
 
 export function viewText(page: LivePage): string {
@@ -10,10 +11,19 @@ export function viewText(page: LivePage): string {
     .join("\n")}\n`;
 }
 
-function linesOf({ name, value, guilty }: Cell, page: LivePage): string[] {
-  if (isProblem(value)) return [`${name}: no answer (${guilty}) ${sentence(value)}`];
-  return valueLines(name, value, page);
+function linesOf({ name, value, guilty, note }: Cell, page: LivePage): string[] {
+  const beside = note ? boundLines(`  note of ${name}`, note) : [];
+  if (isProblem(value)) return [`${name}: no answer (${guilty}) ${sentence(value)}`, ...beside];
+  return [...valueLines(name, value, page), ...beside];
 }
+
+/** Notes without values of the page say the same always and are left out. */
+const boundLines = (name: string, prose: ProseValue): string[] =>
+  Object.keys(prose.bound).length === 0
+    ? []
+    : plainText(prose)
+        .split("\n")
+        .map((line) => `${name}: ${line}`);
 
 function valueLines(name: string, value: CellValue | Problem, page: LivePage): string[] {
   if (isProblem(value)) return [`${name}: no answer, ${sentence(value)}`];
@@ -40,7 +50,7 @@ function valueLines(name: string, value: CellValue | Problem, page: LivePage): s
     case "picture":
       return [`${name}: picture ${value.picture} of ${Object.keys(value.inputs).join(", ")}`];
     case "prose":
-      return [];
+      return boundLines(name, value);
     default:
       return forEachKey(name, value, page);
   }

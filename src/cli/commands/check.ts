@@ -7,6 +7,7 @@ import {
   type CheckedPage,
   checkedPage,
   isCheck,
+  missingInNote,
   missingParts,
   stateOf,
   unreadPage,
@@ -47,6 +48,8 @@ function exitFor(pages: readonly CheckedPage[]): number {
   const cells = pages.flatMap((page) => page.cells);
   const states = cells.filter(isCheck).map(stateOf);
   if (states.includes("fails")) return exitFails;
-  const open = cells.some((cell) => isProblem(cell.value) || missingParts(cell).length > 0);
+  const open = cells.some(
+    (cell) => isProblem(cell.value) || missingParts(cell).length > 0 || missingInNote(cell).length > 0,
+  );
   return open || states.includes("unproven") ? exitOpen : exitFine;
 }

@@ -1,0 +1,111 @@
+// Notes with values of the page in them: each {formula} is worked out over the cells and shown as the
+// sheet would show it. A number in a note is bound or it is not there, so it never contradicts the sums.
+import { boundIn } from "../document/bound-formulas.ts";
+import { type Block, parseMarkdown } from "../document/markdown.ts";
+import type { Tree } from "../formula/tree.ts";
+import { formatShort, formatValue, type UnitChoice, usualUnit } from "../methods/solution.ts";
+import { isProblem, type Problem } from "../problem.ts";
+import { formatIn } from "../units/format.ts";
+import { toNumber } from "../units/rational.ts";
+import type { Unit } from "../units/unit.ts";
+import type { BoundText, CellValue, ProseValue, QuantityValue } from "./cell.ts";
+import { askedUnit } from "./check-words.ts";
+import { formulaTree, workOut } from "./formula.ts";
+import { type Results, upstream } from "./scope.ts";
+
+export const emptyProse: ProseValue = { type: "prose", blocks: [], bound: {} };
+
+/** Formulas between the braces of a text, each once. */
+export function boundFormulas(text: string | undefined): readonly string[] {
+  if (!text?.includes("{")) return [];
+  return [...new Set(boundIn(parseMarkdown(text)).map(({ formula }) => formula))];
+}
+
+export function proseValue(text: string, results: Results, unitOf: UnitChoice = usualUnit): ProseValue {
+  const blocks = parseMarkdown(text);
+  const formulas = new Set(boundIn(blocks).map(({ formula }) => formula));
+  const bound = [...formulas].map((formula) => [formula, boundText(formula, results, unitOf)] as const);
+  return { type: "prose", blocks, bound: Object.fromEntries(bound) };
+}
+
+function boundText(formula: string, results: Results, unitOf: UnitChoice): BoundText {
+  const words = wordsOf(formula, results) ?? numberText(formula, results, unitOf);
+  return isProblem(words) ? { text: "no answer", problem: words } : { text: words, problem: undefined };
+}
+
+/** What has words and no number: a text, the state of a check, a yes or no. */
+function wordsOf(formula: string, results: Results): string | Problem | undefined {
+  const tree = formulaTree(formula);
+  if (isProblem(tree) || tree.type !== "name") return undefined;
+  const cell = results.get(tree.name);
+  if (cell === undefined) return undefined;
+  if (isProblem(cell)) return upstream(tree.name, cell);
+  if (cell.type === "solution") return outputText(cell, tree.output);
+  if (tree.output !== undefined) return undefined;
+  if (cell.type === "text") return cell.text;
+  if (cell.type === "checks") return cell.why;
+  return cell.type === "check" ? cell.state : undefined;
+}
+
+function outputText({ solution }: Extract<CellValue, { type: "solution" }>, output = ""): string | undefined {
+  const found = solution.outputs[output];
+  return found?.kind === "text" ? found.text : undefined;
+}
+
+function numberText(formula: string, results: Results, unitOf: UnitChoice): string | Problem {
+  const worked = workOut(formula, undefined, formula, results);
+  if (isProblem(worked)) return worked;
+  if (worked.kind === "yes/no") return worked.si === 1 ? "yes" : "no";
+  const at = namedIn(worked.step.tree);
+  const cell = at && results.get(at.name);
+  const known = cell === undefined || isProblem(cell) ? undefined : cell;
+  if (known?.type === "quantity") return typedText(known, unitOf);
+  const asked = known && askedUnit(known, at?.output);
+  return formatValue(worked.si, worked.kind, asked ?? unitOf(worked.kind), true);
+}
+
+/** The name whose unit the answer has: it stands alone, or one number is taken of its column. */
+function namedIn(tree: Tree): Extract<Tree, { type: "name" }> | undefined {
+  if (tree.type === "name") return tree;
+  const [of] = tree.type === "call" && tree.name !== "count" ? tree.args : [];
+  return of?.type === "name" ? of : undefined;
+}
+
+/** What was typed keeps its digits, and the spread that was stated with it. */
+function typedText(value: QuantityValue, unitOf: UnitChoice): string {
+  const shown = givenUnit(value, unitOf);
+  const number = formatShort(value.si, shown, true);
+  return value.halfWidth === undefined
+    ? number
+    : `${number} ± ${formatIn(value.halfWidth, shown, { significant: 2, label: true })}`;
+}
+
+/**
+ * As typed where its unit is the page's own or a metric multiple of it, 15 um beside mm; a value typed
+ * in another system stands in the page's unit, so that it can be compared with the numbers around it.
+ */
+function givenUnit({ kind, typed }: QuantityValue, unitOf: UnitChoice): Unit {
+  const page = kind && unitOf(kind);
+  if (!page || page.text === typed.unit.text || page.offset || typed.unit.offset) return page ?? typed.unit;
+  const decades = Math.log10(toNumber(typed.unit.factor) / toNumber(page.factor));
+  return Math.abs(decades - Math.round(decades)) < 1e-9 ? typed.unit : page;
+}
+
+/** The text as it reads, one block a line. */
+export const plainText = ({ blocks, bound }: ProseValue): string =>
+  blocks.flatMap((block) => blockTexts(block, bound)).join("\n");
+
+const blockTexts = (block: Block, bound: ProseValue["bound"]): readonly string[] =>
+  block.type === "list"
+    ? block.items.map((item) => `- ${inlineText(item, bound)}`)
+    : [inlineText(block.inlines, bound)];
+
+type Inlines = Extract<Block, { type: "paragraph" }>["inlines"];
+
+const inlineText = (inlines: Inlines, bound: ProseValue["bound"]): string =>
+  inlines
+    .map((part) => {
+      if ("inlines" in part) return inlineText(part.inlines, bound);
+      return part.type === "bound" ? (bound[part.formula]?.text ?? "no answer") : part.text;
+    })
+    .join("");
