@@ -2,11 +2,14 @@
 import type { Dimension } from "../units/dimension.ts";
 import type { Kind } from "../units/kind.ts";
 import type { Unit } from "../units/unit.ts";
+import type { SortName } from "./sorts.ts";
 
 export interface QuantityField {
   readonly kind: Kind;
   readonly symbol?: string;
   readonly says: string;
+  /** Which sort of input it is, where its kind does not tell: judged as sorts.ts says. */
+  readonly as?: SortName;
   readonly optional?: boolean;
   /** Quantity text used when nothing is given; the solution notes that it was assumed. */
   readonly default?: string;

@@ -18,6 +18,7 @@ import type {
 import type { Row } from "./inside.ts";
 import { columnNumbers } from "./inside.ts";
 import type { Declaration } from "./method.ts";
+import { judge } from "./plausible.ts";
 import type { Leaf } from "./solution.ts";
 
 type RowInside = Row;
@@ -25,6 +26,8 @@ export interface ReadInputs {
   readonly values: Map<string, number | string | readonly RowInside[]>;
   readonly leaves: Map<string, Leaf>;
   readonly assumed: readonly string[];
+  /** What is said about inputs that are unusual and still possible. */
+  readonly warnings: readonly Problem[];
 }
 
 export function readInputs(
@@ -36,6 +39,7 @@ export function readInputs(
   const values: ReadInputs["values"] = new Map();
   const leaves: ReadInputs["leaves"] = new Map();
   const assumed: string[] = [];
+  const warnings: Problem[] = [];
   for (const [name, field] of Object.entries(d.inputs)) {
     let value = given[name];
     if (value === undefined || value === "") {
@@ -49,13 +53,15 @@ export function readInputs(
     if (isProblem(read)) return read;
     values.set(name, read.value);
     for (const [leaf, info] of read.leaves) leaves.set(leaf, info);
+    warnings.push(...(read.warnings ?? []));
   }
-  return { values, leaves, assumed };
+  return { values, leaves, assumed, warnings };
 }
 
 interface ReadField {
   readonly value: number | string | readonly RowInside[];
   readonly leaves: readonly (readonly [string, Leaf])[];
+  readonly warnings?: readonly Problem[];
 }
 
 function readField(id: string, name: string, field: InputField, value: InputValue): ReadField | Problem {
@@ -68,6 +74,7 @@ function readField(id: string, name: string, field: InputField, value: InputValu
   if (isProblem(read)) return read;
   return {
     value: read.si,
+    warnings: read.unusual ? [read.unusual] : [],
     leaves: [[name, { symbol: field.symbol ?? name, kind: field.kind, si: read.si, unit: read.unit }]],
   };
 }
@@ -98,11 +105,20 @@ function readText(id: string, field: TextField, value: InputValue): string | Pro
 const isSiValue = (value: unknown): value is SiValue =>
   typeof value === "object" && value !== null && "si" in value && "dimension" in value;
 
-function readQuantity(
-  id: string,
-  field: QuantityField,
-  value: InputValue,
-): { si: number; unit?: SiValue["unit"] } | Problem {
+interface ReadQuantity {
+  readonly si: number;
+  readonly unit?: SiValue["unit"];
+  readonly unusual?: Problem | undefined;
+}
+
+function readQuantity(where: string, field: QuantityField, value: InputValue): ReadQuantity | Problem {
+  const read = asTyped(where, field, value);
+  if (isProblem(read)) return read;
+  const { refused, unusual } = judge(field, read, where);
+  return refused ?? { ...read, unusual };
+}
+
+function asTyped(id: string, field: QuantityField, value: InputValue): ReadQuantity | Problem {
   if (isSiValue(value)) return readSiValue(id, field, value);
   if (typeof value !== "string" && typeof value !== "number")
     return problem({
@@ -117,11 +133,7 @@ function readQuantity(
   return { si: read.si, unit: read.unit };
 }
 
-function readSiValue(
-  id: string,
-  field: QuantityField,
-  value: SiValue,
-): { si: number; unit?: SiValue["unit"] } | Problem {
+function readSiValue(id: string, field: QuantityField, value: SiValue): ReadQuantity | Problem {
   const wrong = (got: string) =>
     problem({ code: "wrong-kind", where: id, what: field.says, got, must: `be ${withArticle(field.kind)}` });
   if (!sameDimension(value.dimension, kinds[field.kind].dimension))
@@ -157,8 +169,9 @@ function readRows(id: string, name: string, field: ListField, value: InputValue)
       hint: exampleOf(field),
     });
   const inside: RowInside[] = [];
+  const warnings: Problem[] = [];
   for (const [index, row] of (rows as readonly ListRow[]).entries()) {
-    const read = readRow(`${id} · ${name} ${index + 1}`, field, row);
+    const read = readRow(`${id} · ${name} ${index + 1}`, field, row, warnings);
     if (isProblem(read)) return read;
     inside.push(read);
   }
@@ -176,7 +189,7 @@ function readRows(id: string, name: string, field: ListField, value: InputValue)
           ],
         ],
   );
-  return { value: inside, leaves };
+  return { value: inside, leaves, warnings };
 }
 
 const isOneRow = (value: unknown): value is RowValue =>
@@ -186,10 +199,10 @@ const isOneRow = (value: unknown): value is RowValue =>
   !isProblem(value) &&
   !isSiValue(value);
 
-function readRow(where: string, field: ListField, row: ListRow): RowInside | Problem {
+function readRow(where: string, field: ListField, row: ListRow, warnings: Problem[]): RowInside | Problem {
   const only = Object.keys(field.of);
   if ((typeof row === "string" || typeof row === "number" || isSiValue(row)) && only.length === 1)
-    return readRow(where, field, { [only[0] ?? ""]: row }); // a list of plain values, such as ["150 kN", "142 kN"]
+    return readRow(where, field, { [only[0] ?? ""]: row }, warnings); // a list of plain values, such as ["150 kN", "142 kN"]
   if (typeof row !== "object" || row === null || isSiValue(row))
     return problem({
       code: "not-a-row",
@@ -225,6 +238,7 @@ function readRow(where: string, field: ListField, row: ListRow): RowInside | Pro
     const read = part.kind === "text" ? readText(where, part, value) : readQuantity(where, part, value);
     if (isProblem(read)) return read;
     inside[column] = typeof read === "string" ? read : read.si;
+    if (typeof read !== "string" && read.unusual) warnings.push(read.unusual);
   }
   return inside;
 }

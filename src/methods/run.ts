@@ -48,7 +48,7 @@ function runOnce(
     values: new Map(inputs.values),
     leaves: inputs.leaves,
     working: [],
-    warnings: [],
+    warnings: [...inputs.warnings],
     spoilt: new Map(),
     judged: new Set(),
   };

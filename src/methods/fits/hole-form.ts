@@ -92,7 +92,7 @@ export const holeForm = method({
       of: {
         depth: { kind: "text", says: "where along the bore, such as upper half, outer end" },
         direction: { kind: "text", says: "which way across, such as along or across" },
-        value: { kind: "length", symbol: "D", says: "diameter" },
+        value: { kind: "length", as: "fit diameter", symbol: "D", says: "diameter" },
       },
     },
   },
@@ -146,13 +146,7 @@ export const holeForm = method({
       },
     },
   },
-  limits: [
-    {
-      that: 'smallest(readings.value) > "0 mm"',
-      else: "a diameter is above 0",
-      hint: "a missing reading is left out, never written as 0",
-    },
-  ],
+  limits: [],
   sources: { "*": diameterForm },
   notes: [
     "diameters cannot show a step at the split line: only a through pin, or boring in line, does",

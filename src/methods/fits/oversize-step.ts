@@ -36,12 +36,17 @@ export const oversizeStep = method({
   id: "oversize-step",
   question: "To which oversize must a worn hole be opened?",
   inputs: {
-    largestReading: { kind: "length", symbol: "D_max", says: "largest reading of the hole" },
+    largestReading: {
+      kind: "length",
+      as: "fit diameter",
+      symbol: "D_max",
+      says: "largest reading of the hole",
+    },
     allowancePerSide: { kind: "length", symbol: "a", says: "metal to take off each side beyond it" },
     steps: {
       kind: "list",
       says: "oversizes that are stocked",
-      of: { size: { kind: "length", symbol: "D_s", says: "finished size of the step" } },
+      of: { size: { kind: "length", as: "fit diameter", symbol: "D_s", says: "finished size of the step" } },
     },
     edgeDistance: {
       kind: "length",
@@ -70,9 +75,7 @@ export const oversizeStep = method({
     edgeRatio: { kind: "ratio", symbol: "e/D", says: "edge distance over the new size", optional: true },
   },
   limits: [
-    { that: 'largestReading > "0 mm"', else: "a diameter is above 0" },
     { that: 'allowancePerSide >= "0 um"', else: "an allowance takes metal off", hint: "give its size" },
-    { that: 'smallest(steps.size) > "0 mm"', else: "a diameter is above 0" },
     {
       that: 'edgeLeft > "0 mm"',
       else: "the hole would break out",

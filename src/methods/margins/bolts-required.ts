@@ -7,7 +7,7 @@ export const boltsRequired = method({
   question: "How many preloaded bolts does a total load need?",
   inputs: {
     totalLoad: { kind: "force", symbol: "P_tot", says: "total outside load" },
-    loadFactor: { kind: "ratio", symbol: "C", says: "load factor" },
+    loadFactor: { kind: "ratio", as: "share", symbol: "C", says: "load factor" },
     loadFactorOfSafety: { kind: "ratio", symbol: "n_L", says: "owner's factor on the outside load" },
     stressArea: { kind: "area", symbol: "A_s", says: "stress area" },
     proofStress: { kind: "stress", symbol: "S_p", says: "proof stress" },
@@ -22,7 +22,6 @@ export const boltsRequired = method({
   limits: [
     { that: "totalLoad > 0", else: "without a load no bolt is needed" },
     { that: "loadFactor > 0", else: "the bolts would feel nothing" },
-    { that: "loadFactor <= 1", else: "the load factor is a share" },
     { that: "loadFactorOfSafety > 0", else: "no number follows" },
     { that: "stressArea > 0", else: "no stress is defined" },
     { that: "preload >= 0", else: "a bolt is not pushed" },

@@ -8,7 +8,7 @@ export const proofFactors = method({
   inputs: {
     preload: { kind: "force", symbol: "F", says: "preload" },
     externalLoad: { kind: "force", symbol: "P", says: "outside load per bolt" },
-    loadFactor: { kind: "ratio", symbol: "C", says: "load factor" },
+    loadFactor: { kind: "ratio", as: "share", symbol: "C", says: "load factor" },
     stressArea: { kind: "area", symbol: "A_s", says: "stress area" },
     proofStress: { kind: "stress", symbol: "S_p", says: "proof stress" },
   },

@@ -11,6 +11,7 @@ export const separationMargin = method({
     factorOfSafety: { kind: "ratio", symbol: "n", says: "owner's factor on the load", default: "1" },
     loadFactor: {
       kind: "ratio",
+      as: "share",
       symbol: "φ",
       says: "load factor, when credit is taken for the load share",
       default: "0",
@@ -32,7 +33,6 @@ export const separationMargin = method({
     { that: "externalLoad > 0", else: "without a load nothing separates" },
     { that: "minimumPreload >= 0", else: "a bolt is not pushed" },
     { that: "factorOfSafety > 0", else: "no margin is defined" },
-    { that: "loadFactor >= 0", else: "the load factor is a share" },
     { that: "loadFactor < 1", else: "the clamped parts would carry nothing" },
     { that: "margin >= 0", else: "the joint opens before the factored load", warn: "advice" },
   ],

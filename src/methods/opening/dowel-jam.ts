@@ -8,7 +8,13 @@ export const dowelJam = method({
   inputs: {
     clearance: { kind: "length", symbol: "c", says: "clearance of the dowel on the diameter" },
     engagedLength: { kind: "length", symbol: "L", says: "length of dowel still engaged" },
-    friction: { kind: "ratio", symbol: "μ", says: "friction of the dowel in its hole", optional: true },
+    friction: {
+      kind: "ratio",
+      as: "friction",
+      symbol: "μ",
+      says: "friction of the dowel in its hole",
+      optional: true,
+    },
   },
   steps: { tiltLimit: "clearance / engagedLength", selfLockingOffset: "engagedLength / (2 * friction)" },
   outputs: {
@@ -24,7 +30,6 @@ export const dowelJam = method({
     { that: "clearance > 0", else: "a dowel without clearance allows no tilt" },
     { that: "engagedLength > 0", else: "the dowels are clear: no limit is left" },
     { that: "friction > 0", else: "without friction nothing jams" },
-    { that: "friction < 1", else: "no dowel has such friction", hint: "was a percentage entered?" },
   ],
   sources: { tiltLimit: pegInHole, selfLockingOffset: selfLocking },
   notes: ["the limit opens as the gap grows: the first millimetres need the tightest control"],

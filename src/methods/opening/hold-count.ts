@@ -62,13 +62,6 @@ export const holdCount = method({
   },
   limits: [
     { that: "expected >= 1", else: "nothing is to be counted" },
-    { that: "round(expected) == expected", else: "parts are counted whole" },
-    { that: "countedOnce >= 0", else: "parts are counted from 0" },
-    { that: "round(countedOnce) == countedOnce", else: "parts are counted whole" },
-    { that: "countedTwice >= 0", else: "parts are counted from 0" },
-    { that: "round(countedTwice) == countedTwice", else: "parts are counted whole" },
-    { that: "kept >= 0", else: "parts are counted from 0" },
-    { that: "round(kept) == kept", else: "parts are counted whole" },
     { that: "kept <= expected", else: "no more can stay than there are" },
     {
       that: "countedOnce == countedTwice",

@@ -40,7 +40,6 @@ export const slingLegs = method({
   limits: [
     { that: "weight > 0", else: "nothing is lifted" },
     { that: "legs >= 1", else: "at least one leg carries" },
-    { that: "round(legs) == legs", else: "legs come whole" },
     { that: 'angleFromHorizontal > "0 deg"', else: "a flat sling has no upward pull" },
     { that: 'angleFromHorizontal <= "90 deg"', else: "measure the angle from the horizontal" },
     {

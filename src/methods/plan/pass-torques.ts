@@ -110,12 +110,13 @@ export const passTorques = method({
       optional: true,
       of: {
         position: { kind: "text", says: "position" },
-        length: { kind: "length", symbol: "E", says: "length of the adapter" },
+        length: { kind: "length", as: "adapter length", symbol: "E", says: "length of the adapter" },
         angle: { kind: "angle", symbol: "θ", says: "angle out of line", optional: true },
       },
     },
     wrenchLength: {
       kind: "length",
+      as: "wrench length",
       symbol: "L",
       says: "length of the wrench to the hand, for positions with an adapter",
       optional: true,
@@ -155,7 +156,6 @@ export const passTorques = method({
     largestSet: { kind: "torque", symbol: "T_s,max", says: "largest setting: choose the wrench by it" },
   },
   limits: [
-    { that: "smallest(adapters.length) >= 0", else: "give the length as it is and turn the angle instead" },
     { that: 'finalTorque > "0 N.m"', else: "nothing is tightened" },
     { that: "smallest(fractions.fraction) > 0", else: "a pass at nothing is no pass" },
     {
@@ -170,7 +170,6 @@ export const passTorques = method({
       warn: "advice",
     },
     { that: 'smallest(runOn.torque) >= "0 N.m"', else: "a nut does not turn by itself" },
-    { that: 'wrenchLength > "0 mm"', else: "a wrench has a length" },
     {
       that: 'smallest(passes.set) > "0 N.m"',
       else: "the adapter reaches back past the hand",

@@ -74,6 +74,7 @@ export const recordFindings = method({
     },
     wrenchLength: {
       kind: "length",
+      as: "wrench length",
       symbol: "L",
       says: "length of the wrench to the hand, for rows with an adapter",
       optional: true,
@@ -133,7 +134,6 @@ export const recordFindings = method({
     { that: "slipTolerance > 0", else: "no ratio is exact" },
     { that: "slipTolerance < 0.1", else: "every ratio would be called a known slip" },
     { that: 'smallest(rows.runOn) >= "0 N.m"', else: "a nut does not turn by itself" },
-    { that: 'wrenchLength > "0 mm"', else: "a wrench has a length" },
   ],
   sources: { "*": recordRatios },
   notes: [

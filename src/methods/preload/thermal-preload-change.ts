@@ -33,16 +33,6 @@ export const thermalPreloadChange = method({
     { that: "grip > 0", else: "nothing is clamped" },
     { that: "boltStiffness > 0", else: "a joint needs a bolt" },
     { that: "clampedStiffness > 0", else: "the clamped parts cannot be without stiffness" },
-    {
-      that: 'boltExpansion < "1e-4 1/K"',
-      else: "no metal expands so much",
-      hint: "steel is near 11.5e-6 1/K",
-    },
-    {
-      that: 'clampedExpansion < "1e-4 1/K"',
-      else: "no metal expands so much",
-      hint: "ductile iron is near 11e-6 1/K",
-    },
   ],
   sources: { "*": seriesSprings },
   notes: ["elastic parts, constant moduli; a rise is the difference from the temperature at assembly"],

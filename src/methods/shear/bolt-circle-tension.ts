@@ -32,7 +32,6 @@ export const boltCircleTension = method({
       else: "two bolts do not hold every axis",
       hint: "for two bolts divide the moment by their distance",
     },
-    { that: "round(count) == count", else: "bolts are counted whole" },
   ],
   sources: { "*": boltCircle },
   notes: [

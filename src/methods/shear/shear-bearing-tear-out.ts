@@ -80,7 +80,7 @@ export const shearBearingTearOut = method({
   question: "What do shank, hole wall, edge and net section carry of a side load?",
   inputs: {
     shear: { kind: "force", symbol: "V", says: "side load on the joint" },
-    shankDiameter: { kind: "length", symbol: "d", says: "diameter of the shank" },
+    shankDiameter: { kind: "length", as: "bolt diameter", symbol: "d", says: "diameter of the shank" },
     plateThickness: { kind: "length", symbol: "t", says: "thickness that bears on the shank" },
     edgeDistance: {
       kind: "length",
@@ -167,7 +167,6 @@ export const shearBearingTearOut = method({
   },
   limits: [
     { that: "shear > 0", else: "nothing is loaded" },
-    { that: "shankDiameter > 0", else: "no area is left to carry" },
     { that: "plateThickness > 0", else: "no area is left to carry" },
     { that: "edgeDistance > 0", else: "no area is left to carry" },
     {

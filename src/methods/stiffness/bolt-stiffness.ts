@@ -12,10 +12,16 @@ export const boltStiffness = method({
       of: {
         length: { kind: "length", symbol: "l_i", says: "length of the segment" },
         area: { kind: "area", symbol: "A_i", says: "area of the segment", optional: true },
-        diameter: { kind: "length", symbol: "d_i", says: "diameter of the segment", optional: true },
+        diameter: {
+          kind: "length",
+          as: "bolt diameter",
+          symbol: "d_i",
+          says: "diameter of the segment",
+          optional: true,
+        },
       },
     },
-    modulus: { kind: "stress", symbol: "E", says: "modulus of elasticity of the bolt" },
+    modulus: { kind: "stress", as: "modulus", symbol: "E", says: "modulus of elasticity of the bolt" },
     headAllowance: { kind: "compliance", symbol: "δ_h", says: "allowance for the head", default: "0 um/kN" },
     nutAllowance: {
       kind: "compliance",
@@ -43,9 +49,7 @@ export const boltStiffness = method({
       else: "a segment without length carries no stretch",
       hint: "leave the segment out",
     },
-    { that: "smallest(segments.diameter) > 0", else: "no stiffness is defined" },
     { that: "smallest(segments.area) > 0", else: "no stiffness is defined" },
-    { that: "modulus > 0", else: "no stiffness is defined" },
     { that: "headAllowance >= 0", else: "an allowance softens the bolt" },
     { that: "nutAllowance >= 0", else: "an allowance softens the bolt" },
   ],

@@ -60,7 +60,7 @@ export const clampedStiffnessCone = method({
       says: "clamped layers from head to nut",
       of: {
         thickness: { kind: "length", symbol: "t", says: "thickness of the layer" },
-        modulus: { kind: "stress", symbol: "E", says: "modulus of elasticity of the layer" },
+        modulus: { kind: "stress", as: "modulus", symbol: "E", says: "modulus of elasticity of the layer" },
       },
     },
     faceDiameter: { kind: "length", symbol: "D_0", says: "diameter of the pressed face under head and nut" },
@@ -135,7 +135,6 @@ export const clampedStiffnessCone = method({
       else: "a layer without thickness is not clamped",
       hint: "leave the layer out",
     },
-    { that: "smallest(layers.modulus) > 0", else: "a layer without stiffness clamps nothing" },
     { that: "coneHalfAngle > 0", else: "a cone has to widen", hint: "common values are 25 to 33 deg" },
     { that: 'coneHalfAngle < "60 deg"', else: "no clamped stack spreads so far" },
   ],

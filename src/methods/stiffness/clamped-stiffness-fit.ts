@@ -30,9 +30,9 @@ export const clampedStiffnessFit = method({
   id: "clamped-stiffness-fit",
   question: "How stiff are the clamped parts, by the exponential fit for one material?",
   inputs: {
-    diameter: { kind: "length", symbol: "d", says: "bolt diameter" },
+    diameter: { kind: "length", as: "bolt diameter", symbol: "d", says: "bolt diameter" },
     grip: { kind: "length", symbol: "l", says: "grip, the whole clamped length" },
-    modulus: { kind: "stress", symbol: "E", says: "modulus of the clamped parts" },
+    modulus: { kind: "stress", as: "modulus", symbol: "E", says: "modulus of the clamped parts" },
     fitA: { kind: "ratio", symbol: "A", says: "first parameter of the fit", optional: true },
     fitB: { kind: "ratio", symbol: "B", says: "second parameter of the fit", optional: true },
     material: {
@@ -71,9 +71,7 @@ export const clampedStiffnessFit = method({
     fitB: { kind: "ratio", symbol: "B", says: "second parameter of the fit" },
   },
   limits: [
-    { that: "diameter > 0", else: "no bolt is described" },
     { that: "grip > 0", else: "no grip is described" },
-    { that: "modulus > 0", else: "no material is described" },
     { that: "fitA > 0", else: "no stiffness follows" },
     { that: "fitB >= 0", else: "a shorter grip is not softer" },
     { that: "slenderness >= 0.1", else: "a longer grip than the fit was drawn for", warn: "advice" },

@@ -10,6 +10,7 @@ export const loadShare = method({
     clampedStiffness: { kind: "stiffness", symbol: "k_m", says: "stiffness of the clamped parts" },
     loadIntroduction: {
       kind: "ratio",
+      as: "share",
       symbol: "n",
       says: "load introduction factor: 1 for a load at the outer faces",
       default: "1",
@@ -20,8 +21,6 @@ export const loadShare = method({
   limits: [
     { that: "boltStiffness > 0", else: "a joint needs a bolt" },
     { that: "clampedStiffness > 0", else: "the clamped parts cannot be without stiffness" },
-    { that: "loadIntroduction >= 0", else: "the load enters somewhere between the faces" },
-    { that: "loadIntroduction <= 1", else: "the load enters somewhere between the faces" },
   ],
   sources: { loadFactor: jointConstant },
 });

@@ -10,7 +10,12 @@ export const assemblyStress = method({
     preload: { kind: "force", symbol: "F", says: "bolt preload" },
     threadTorque: { kind: "torque", symbol: "T_t", says: "torque that reaches the thread" },
     stressArea: { kind: "area", symbol: "A_s", says: "stress area" },
-    stressDiameter: { kind: "length", symbol: "d_s", says: "diameter of the stress area" },
+    stressDiameter: {
+      kind: "length",
+      as: "bolt diameter",
+      symbol: "d_s",
+      says: "diameter of the stress area",
+    },
     yieldStress: { kind: "stress", symbol: "R_p", says: "yield stress", optional: true },
   },
   steps: {
@@ -29,7 +34,6 @@ export const assemblyStress = method({
     { that: "preload >= 0", else: "a bolt is not pushed" },
     { that: "threadTorque >= 0", else: "give the torque without direction" },
     { that: "stressArea > 0", else: "no stress is defined" },
-    { that: "stressDiameter > 0", else: "no stress is defined" },
     { that: "yieldStress > 0", else: "no share of yield is defined" },
     { that: "utilisation <= 1", else: "the bolt yields while it is tightened", warn: "advice" },
   ],

@@ -2,10 +2,10 @@
 import type { Limit } from "../method.ts";
 
 export const frictionInputs = {
-  pitch: { kind: "length", symbol: "p", says: "pitch, or lead of a multi-start thread" },
-  pitchDiameter: { kind: "length", symbol: "d_2", says: "pitch diameter" },
-  threadFriction: { kind: "ratio", symbol: "μ_t", says: "friction in the thread" },
-  bearingFriction: { kind: "ratio", symbol: "μ_b", says: "friction under the nut or head" },
+  pitch: { kind: "length", as: "pitch", symbol: "p", says: "pitch, or lead of a multi-start thread" },
+  pitchDiameter: { kind: "length", as: "bolt diameter", symbol: "d_2", says: "pitch diameter" },
+  threadFriction: { kind: "ratio", as: "friction", symbol: "μ_t", says: "friction in the thread" },
+  bearingFriction: { kind: "ratio", as: "friction", symbol: "μ_b", says: "friction under the nut or head" },
   bearingMeanDiameter: { kind: "length", symbol: "D_b", says: "mean diameter of the bearing face" },
   threadHalfAngle: {
     kind: "angle",
@@ -22,12 +22,6 @@ export const frictionInputs = {
 } as const;
 
 export const frictionLimits: readonly Limit[] = [
-  { that: "pitch > 0", else: "no thread is described" },
-  { that: "pitchDiameter > 0", else: "no thread is described" },
-  { that: "threadFriction >= 0", else: "friction is not negative" },
-  { that: "threadFriction < 1", else: "no thread has such friction", hint: "was a percentage entered?" },
-  { that: "bearingFriction >= 0", else: "friction is not negative" },
-  { that: "bearingFriction < 1", else: "no face has such friction", hint: "was a percentage entered?" },
   { that: "bearingMeanDiameter >= 0", else: "no bearing face is described" },
   { that: 'threadHalfAngle >= "0 deg"', else: "no thread is described" },
   { that: 'threadHalfAngle < "90 deg"', else: "no thread is described" },

@@ -8,7 +8,7 @@ export const multiplierInput = method({
   inputs: {
     targetTorque: { kind: "torque", symbol: "T", says: "torque wanted at the nut" },
     ratio: { kind: "ratio", symbol: "i", says: "gear ratio of the multiplier" },
-    efficiency: { kind: "ratio", symbol: "η", says: "efficiency of the multiplier" },
+    efficiency: { kind: "ratio", as: "share", symbol: "η", says: "efficiency of the multiplier" },
   },
   steps: { inputTorque: "targetTorque / (ratio * efficiency)" },
   outputs: { inputTorque: { kind: "torque", symbol: "T_in", says: "torque to put in" } },
@@ -16,11 +16,6 @@ export const multiplierInput = method({
     { that: "targetTorque >= 0", else: "a tightening torque has no direction here" },
     { that: "ratio >= 1", else: "a multiplier does not divide", hint: "give output over input, such as 5" },
     { that: "efficiency > 0", else: "nothing would come out" },
-    {
-      that: "efficiency <= 1",
-      else: "nothing gives back more than goes in",
-      hint: "was a percentage entered without its sign?",
-    },
   ],
   sources: { inputTorque: multiplierRule },
   notes: [

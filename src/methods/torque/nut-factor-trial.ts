@@ -51,7 +51,7 @@ export const nutFactorTrial = method({
   question: "What nut factor and what scatter of preload does a trial support?",
   inputs: {
     torque: { kind: "torque", symbol: "T", says: "net torque of the trial" },
-    diameter: { kind: "length", symbol: "d", says: "nominal diameter" },
+    diameter: { kind: "length", as: "bolt diameter", symbol: "d", says: "nominal diameter" },
     preloads: {
       kind: "list",
       says: "measured preloads",
@@ -72,11 +72,18 @@ export const nutFactorTrial = method({
     },
     coverage: {
       kind: "ratio",
+      as: "share",
       symbol: "p",
       says: "share of bolts the spread is to hold",
       default: "95 %",
     },
-    confidence: { kind: "ratio", symbol: "γ", says: "confidence of the spread", default: "95 %" },
+    confidence: {
+      kind: "ratio",
+      as: "share",
+      symbol: "γ",
+      says: "confidence of the spread",
+      default: "95 %",
+    },
   },
   procedure: {
     says: "the bolts of the trial and the quantiles of the normal and chi-square distributions",
@@ -126,7 +133,6 @@ export const nutFactorTrial = method({
   },
   limits: [
     { that: "torque > 0", else: "no trial is described" },
-    { that: "diameter > 0", else: "no bolt is described" },
     { that: "boltStiffness > 0", else: "no preload follows from a stretch" },
     { that: "coverage > 0", else: "a share of bolts lies between 0 and 1" },
     { that: "coverage < 1", else: "no finite spread holds every bolt" },

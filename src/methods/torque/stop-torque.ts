@@ -8,7 +8,12 @@ export const stopTorque = method({
   inputs: {
     preload: { kind: "force", symbol: "F", says: "preload still in the bolt" },
     stressArea: { kind: "area", symbol: "A_s", says: "stress area" },
-    stressDiameter: { kind: "length", symbol: "d_s", says: "diameter of the stress area" },
+    stressDiameter: {
+      kind: "length",
+      as: "bolt diameter",
+      symbol: "d_s",
+      says: "diameter of the stress area",
+    },
     yieldStress: { kind: "stress", symbol: "R_p", says: "yield stress" },
   },
   steps: {
@@ -30,7 +35,6 @@ export const stopTorque = method({
   limits: [
     { that: "preload >= 0", else: "a bolt is not pushed" },
     { that: "stressArea > 0", else: "no stress is defined" },
-    { that: "stressDiameter > 0", else: "no stress is defined" },
     { that: "yieldStress > 0", else: "no stop is defined" },
     { that: "axialStress < yieldStress", else: "the preload alone is at yield, so no torque is left" },
   ],

@@ -7,8 +7,18 @@ export const torqueAtNut = method({
   question: "What torque reached the fastener when an adapter was on the wrench?",
   inputs: {
     setting: { kind: "torque", symbol: "T_w", says: "torque set or read on the wrench" },
-    wrenchLength: { kind: "length", symbol: "L", says: "length from the square to the middle of the hand" },
-    adapterLength: { kind: "length", symbol: "A", says: "length from the square to the fastener" },
+    wrenchLength: {
+      kind: "length",
+      as: "wrench length",
+      symbol: "L",
+      says: "length from the square to the middle of the hand",
+    },
+    adapterLength: {
+      kind: "length",
+      as: "adapter length",
+      symbol: "A",
+      says: "length from the square to the fastener",
+    },
     adapterAngle: {
       kind: "angle",
       symbol: "θ",
@@ -19,13 +29,7 @@ export const torqueAtNut = method({
   steps: { torque: "setting * (wrenchLength + adapterLength * cos(adapterAngle)) / wrenchLength" },
   outputs: { torque: { kind: "torque", symbol: "T", says: "torque at the fastener" } },
   limits: [
-    { that: "wrenchLength > 0", else: "no lever is described" },
     { that: "setting >= 0", else: "a tightening torque has no direction here" },
-    {
-      that: "adapterLength >= 0",
-      else: "give the length as it is and turn the angle instead",
-      hint: "an adapter that points back has 180 deg",
-    },
     {
       that: "wrenchLength + adapterLength * cos(adapterAngle) > 0",
       else: "the hand would be on the wrong side of the fastener",

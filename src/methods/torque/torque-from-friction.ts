@@ -9,7 +9,13 @@ export const torqueFromFriction = method({
   inputs: {
     preload: { kind: "force", symbol: "F", says: "preload" },
     ...frictionInputs,
-    diameter: { kind: "length", symbol: "d", says: "nominal diameter, for the nut factor", optional: true },
+    diameter: {
+      kind: "length",
+      as: "bolt diameter",
+      symbol: "d",
+      says: "nominal diameter, for the nut factor",
+      optional: true,
+    },
   },
   variants: { by: "form", sets: threadRatio },
   steps: {
@@ -36,7 +42,6 @@ export const torqueFromFriction = method({
   limits: [
     ...frictionLimits,
     { that: "preload > 0", else: "no torque is defined" },
-    { that: "diameter > 0", else: "no nut factor is defined" },
     { that: "leadTangent * threadGrip < 1", else: "the thread cannot be turned at all" },
   ],
   sources: { "*": powerScrew, pitchTorque: torqueParts, nutFactor: torqueParts },

@@ -7,7 +7,7 @@ export const turnForPreload = method({
   question: "How far is a nut turned from snug for a preload?",
   inputs: {
     preload: { kind: "force", symbol: "F", says: "preload to add" },
-    pitch: { kind: "length", symbol: "p", says: "pitch" },
+    pitch: { kind: "length", as: "pitch", symbol: "p", says: "pitch" },
     boltStiffness: { kind: "stiffness", symbol: "k_b", says: "bolt stiffness" },
     clampedStiffness: { kind: "stiffness", symbol: "k_m", says: "stiffness of the clamped parts" },
   },
@@ -23,7 +23,6 @@ export const turnForPreload = method({
   },
   limits: [
     { that: "preload >= 0", else: "a bolt is not pushed" },
-    { that: "pitch > 0", else: "no thread is described" },
     { that: "boltStiffness > 0", else: "a joint needs a bolt" },
     { that: "clampedStiffness > 0", else: "the clamped parts cannot be without stiffness" },
   ],

@@ -37,9 +37,5 @@ describe("laws", () => {
 });
 
 describe("limits", () => {
-  testLimits(fitAfterSoak, good, {
-    "diameter > 0": { diameter: "0 mm" },
-    'innerExpansion < "1e-4 1/K"': { innerExpansion: "11.5 1/K" },
-    'outerExpansion < "1e-4 1/K"': { outerExpansion: "11.5 1/K" },
-  });
+  testLimits(fitAfterSoak, good, {});
 });

@@ -180,18 +180,9 @@ describe("edges", () => {
 describe("limits", () => {
   testLimits(pressFit, good, {
     "interference >= 0": { interference: "-1 um" },
-    "diameter > 0": { diameter: "0 mm" },
     "outerDiameter > diameter": { outerDiameter: "25 mm" },
     "boreDiameter >= 0": { boreDiameter: "-1 mm" },
     "boreDiameter < diameter": { boreDiameter: "25 mm" },
-    "outerModulus > 0": { outerModulus: "0 GPa" },
-    "innerModulus > 0": { innerModulus: "0 GPa" },
-    "outerPoisson >= 0": { outerPoisson: "-0.1" },
-    "outerPoisson <= 0.5": { outerPoisson: "0.6" },
-    "innerPoisson >= 0": { innerPoisson: "-0.1" },
-    "innerPoisson <= 0.5": { innerPoisson: "29" },
     "length > 0": { length: "0 mm" },
-    "friction >= 0": { friction: "-0.1" },
-    "friction < 1": { friction: "12" },
   });
 });

@@ -96,7 +96,6 @@ describe("limits", () => {
     "externalLoad > 0": { externalLoad: "0 kN" },
     "minimumPreload >= 0": { minimumPreload: "-1 kN" },
     "factorOfSafety > 0": { factorOfSafety: "0" },
-    "loadFactor >= 0": { loadFactor: "-0.1" },
     "loadFactor < 1": { loadFactor: "1" },
     "margin >= 0": { minimumPreload: "50 kN" },
   });

@@ -71,7 +71,7 @@ describe("limits", () => {
     "pressure >= 0": { pressure: "-1 MPa" },
     "halfWidth > 0": { halfWidth: "0 mm" },
     "smallest(zones.zonePressure) >= 0": { zones: [{ zonePressure: "-1 MPa", bolts: "3" }] },
-    "smallest(zones.bolts) > 0": { zones: [{ zonePressure: "1 MPa", bolts: "-7" }] },
+    "smallest(zones.bolts) > 0": { zones: [{ zonePressure: "1 MPa", bolts: "0" }] },
     "pitch > 0": { pitch: "0 mm" },
     "largest(zones.zonePressure) <= pressure": { pressure: "1 MPa" },
   });

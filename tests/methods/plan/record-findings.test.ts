@@ -23,7 +23,6 @@ describe("limits", () => {
     'smallest(rows.runOn) >= "0 N.m"': {
       rows: [{ pass: "pass 1", position: "5", runOn: "-1 N.m", read: "526 N.m" }],
     },
-    'wrenchLength > "0 mm"': { wrenchLength: "0 mm" },
   });
 });
 

@@ -152,7 +152,7 @@ describe("split line", () => {
 describe("edges", () => {
   test.each([
     ["neither count nor positions", { arrangement: "circle" }, "count or positions"],
-    ["half a bolt", { arrangement: "circle", count: "7.5" }, "1 to 10000"],
+    ["half a bolt", { arrangement: "circle", count: "7.5" }, "be a whole number"],
     ["an odd count on a split line", { arrangement: "split line", count: "7" }, "even"],
     [
       "count and positions that differ",

@@ -152,16 +152,7 @@ describe("edges", () => {
 describe("limits", () => {
   testLimits(preloadBounds, good, {
     "nominalPreload > 0": { nominalPreload: "0 kN" },
-    "scatter >= 0": { scatter: "-1 %" },
-    "scatter < 1": { scatter: "25" },
-    "nutFactorSpread >= 0": { nutFactorSpread: "-1 %" },
-    "nutFactorSpread < 1": { nutFactorSpread: "25" },
-    "torqueTolerance >= 0": { torqueTolerance: "-4 %" },
-    "torqueTolerance < 1": { torqueTolerance: "4" },
-    "relaxation >= 0": { relaxation: "-1 %" },
-    "relaxation < 1": { relaxation: "100 %" },
     "thermalChangeMin <= thermalChangeMax": { thermalChangeMin: "13 kN" },
-    "round(fastenerCount) == fastenerCount": { fastenerCount: "1.5" },
     "fastenerCount >= 1": { fastenerCount: "0" },
     "tighteningFactor >= 1": { tighteningFactor: "0.9" },
     'minimum > "0 kN"': { thermalChangeMin: "-200 kN" },

@@ -90,7 +90,9 @@ describe("laws", () => {
     fc.assert(
       fc.property(random, between(0, 0.6), (c, scatter) => {
         const window = at(c, scatter);
-        expect(yes(window, "open")).toBe(answer(window).warnings.length === 0);
+        expect(yes(window, "open")).toBe(
+          !answer(window).warnings.some(({ why }) => why === "no torque passes"),
+        );
       }),
     );
   });
@@ -151,16 +153,8 @@ describe("limits", () => {
     "separationFactor > 0": { separationFactor: "0" },
     "tripFactor > 0": { tripFactor: "0" },
     "tripLoad >= 0": { tripLoad: "-1 kN" },
-    "scatter >= 0": { scatter: "-1 %" },
-    "scatter < 1": { scatter: "20" },
-    "relaxation >= 0": { relaxation: "-1 %" },
-    "relaxation < 1": { relaxation: "10" },
     "proofLoad > 0": { proofLoad: "0 kN" },
     "assemblyShare > 0": { assemblyShare: "0" },
-    "assemblyShare <= 1": { assemblyShare: "1.1" },
-    "nutFactor > 0": { nutFactor: "0" },
-    "nutFactor < 1": { nutFactor: "14" },
-    "diameter > 0": { diameter: "0 mm" },
     "ceilingPreload > 0": { warmUpChange: "212 kN" },
     "floorTorque <= ceilingTorque": { scatter: "35 %" },
   });

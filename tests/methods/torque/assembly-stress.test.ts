@@ -84,7 +84,6 @@ describe("limits", () => {
     "preload >= 0": { preload: "-1 kN" },
     "threadTorque >= 0": { threadTorque: "-1 N.m" },
     "stressArea > 0": { stressArea: "0 mm2" },
-    "stressDiameter > 0": { stressDiameter: "0 mm" },
     "yieldStress > 0": { yieldStress: "0 MPa" },
     "utilisation <= 1": { yieldStress: "300 MPa" },
   });

@@ -28,6 +28,5 @@ describe("limits", () => {
     "targetTorque >= 0": { targetTorque: "-1 N.m" },
     "ratio >= 1": { ratio: "0.2" },
     "efficiency > 0": { efficiency: "0" },
-    "efficiency <= 1": { efficiency: "80" },
   });
 });
