@@ -2,6 +2,7 @@
 // readings fit, the person is asked. Fields stay as typed; a blank is missing, never zero.
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type CsvFields, type CsvRow, csvFields } from "./csv-fields.ts";
+import { chooseDecimal } from "./decimal-mark.ts";
 import type { DecimalMark, Delimiter } from "./item.ts";
 
 export interface Heading {
@@ -33,6 +34,8 @@ export interface CsvAnswers {
   readonly decimal?: DecimalMark | undefined;
   /** Which columns hold numbers, so that a comma in a remark decides nothing; all where not said. */
   readonly isNumeric?: ((heading: Heading) => boolean) | undefined;
+  /** A file from elsewhere; rows of a page are written by this program, with a point unless it is said. */
+  readonly isFile?: boolean | undefined;
 }
 
 export const delimiters: Readonly<Record<Delimiter, string>> = { comma: ",", semicolon: ";", tab: "\t" };
@@ -59,7 +62,8 @@ export function readCsv(text: string, answers: CsvAnswers = {}): CsvReading {
   const after = read.rows.filter((row) => row.line > head.line);
   const rows = after.filter((row) => !isBlank(row) || head.fields.length === 1);
   const headings = head.fields.map(heading);
-  const decimal = answers.decimal ?? chooseDecimal(rows, numericColumns(headings, answers));
+  const isPointOpen = answers.isFile === true && delimiter === "semicolon" && headings.length > 1;
+  const decimal = answers.decimal ?? chooseDecimal(rows, numericColumns(headings, answers), isPointOpen);
   const problems = [
     ...read.problems,
     ...countProblems(head, rows, delimiter),
@@ -114,41 +118,8 @@ const isEven = ({ rows }: CsvFields): boolean => {
   return filled.every((row) => row.fields.length === filled[0]?.fields.length);
 };
 
-const withComma = /^\s*[-+\u2212]?\d+,\d+(?:[eE][-+]?\d+)?\s*[^\s\d]?\S{0,15}\s*$/;
-const withPoint = /^\s*[-+\u2212]?\d*\.\d+/;
-/** 1,234 may be one and a bit or more than a thousand; 0,234 and 12,34 can only be decimals. */
-const mayBeGroups = /^\s*[-+\u2212]?[1-9]\d{0,2},\d{3}(?!\d)/;
-
 function numericColumns(headings: readonly Heading[], { isNumeric }: CsvAnswers): readonly number[] {
   return headings.flatMap((one, i) => (isNumeric === undefined || isNumeric(one) ? [i] : []));
-}
-
-function chooseDecimal(rows: readonly CsvRow[], columns: readonly number[]): DecimalMark | Problem {
-  const fields = rows.flatMap((row) => columns.map((i) => ({ field: row.fields[i] ?? "", line: row.line })));
-  const commas = fields.filter(({ field }) => withComma.test(field));
-  if (commas.length === 0) return "point";
-  const point = fields.find(({ field }) => withPoint.test(field));
-  const [comma] = commas;
-  if (point) {
-    return problem({
-      code: "csv-decimal",
-      what: "table",
-      got: `${comma?.field.trim()} on line ${comma?.line} and ${point.field.trim()} on line ${point.line}`,
-      must: "have one decimal mark",
-      hint: "write all numbers with a point, or say which: decimal: comma",
-      suggestions: ["point", "comma"],
-    });
-  }
-  if (commas.some(({ field }) => !mayBeGroups.test(field))) return "comma";
-  return problem({
-    code: "csv-decimal",
-    what: "table",
-    got: `${comma?.field.trim()} on line ${comma?.line}`,
-    must: "be clear about the comma",
-    why: "it may mark decimals or thousands",
-    hint: "write the numbers with a point, or say: decimal: comma",
-    suggestions: ["comma"],
-  });
 }
 
 function countProblems(head: CsvRow, rows: readonly CsvRow[], delimiter: Delimiter): readonly Problem[] {

@@ -3,7 +3,9 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Kind } from "../units/kind.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
 import { type Unit, unit } from "../units/unit.ts";
+import { kindOfQuantity, meantBy, unitHint } from "./column-heading.ts";
 import { type CsvTable, type Heading, readCsv } from "./csv.ts";
+import { isBare, pointed } from "./decimal-mark.ts";
 import type { ColumnKind, DecimalMark, ReadingItem } from "./item.ts";
 import { toCamelCase } from "./names.ts";
 
@@ -31,15 +33,13 @@ export const remarkColumns: Readonly<Record<string, ColumnKind>> = { state: "tex
 /** The columns named in the item, and those remarks that stand among the headings. */
 function columnsOf(item: ReadingItem, table: CsvTable): readonly (readonly [string, ColumnKind])[] {
   const remarks = Object.entries(remarkColumns).filter(
-    ([name, kind]) => !Object.hasOwn(item.columns, name) && findHeading(table, name, kind),
+    ([name]) => !Object.hasOwn(item.columns, name) && findHeading(table, name, item.columns),
   );
   return [...Object.entries(item.columns), ...remarks];
 }
 
 export function readingTable(item: ReadingItem, file?: string): ReadingTable {
-  const quantities = Object.entries(item.columns).filter(([, kind]) => kind !== "tag" && kind !== "text");
-  const isNumeric = (heading: Heading) =>
-    quantities.some(([name, kind]) => isNamed(heading, name) || withTrailingUnit(heading, name, kind));
+  const isNumeric = (heading: Heading) => kindOfQuantity(meantBy(heading, item.columns)?.kind) !== undefined;
   const { table, problems } = readCsv(item.rows, {
     delimiter: item.delimiter,
     decimal: item.decimal,
@@ -56,7 +56,7 @@ export function readingTable(item: ReadingItem, file?: string): ReadingTable {
   const found: Problem[] = [...strangeHeadings(item, table)];
   const columns: Record<string, ReadingColumn> = {};
   for (const [name, kind] of columnsOf(item, table)) {
-    const column = readColumn({ name, kind, table, where });
+    const column = readColumn({ name, kind, columns: item.columns, table, where });
     if (isProblem(column)) {
       found.push(column);
       continue;
@@ -68,32 +68,25 @@ export function readingTable(item: ReadingItem, file?: string): ReadingTable {
   return { columns, lines, problems: found.map((p) => p.at(where())) };
 }
 
-/** "head_a" and "Head a" are the column headA. */
-const isNamed = (heading: Heading, name: string): boolean =>
-  heading.name === name || toCamelCase(heading.name) === name;
-
-/** "head_a_mm" is the column headA in mm, where its last part is a unit of the column's kind. */
-function withTrailingUnit(heading: Heading, name: string, kind: ColumnKind): Heading | undefined {
-  const cut = heading.name.lastIndexOf("_");
-  if (cut < 1 || heading.unit !== undefined || kind === "tag" || kind === "text") return undefined;
-  const shorter = { text: heading.text, name: heading.name.slice(0, cut), unit: heading.name.slice(cut + 1) };
-  return isNamed(shorter, name) && !isProblem(unit(shorter.unit, kind)) ? shorter : undefined;
+interface Found {
+  readonly at: number;
+  readonly unit: string | undefined;
 }
 
 function findHeading(
   { headings }: CsvTable,
   name: string,
-  kind: ColumnKind,
-): { at: number; heading: Heading } | undefined {
+  columns: ReadingItem["columns"],
+): Found | undefined {
   for (const [at, heading] of headings.entries()) {
-    const meant = isNamed(heading, name) ? heading : withTrailingUnit(heading, name, kind);
-    if (meant) return { at, heading: meant };
+    const meant = meantBy(heading, { ...remarkColumns, ...columns });
+    if (meant?.name === name) return { at, unit: meant.unit };
   }
   return undefined;
 }
 
 function strangeHeadings(item: ReadingItem, table: CsvTable): readonly Problem[] {
-  const known = new Set(columnsOf(item, table).map(([name, kind]) => findHeading(table, name, kind)?.at));
+  const known = new Set(columnsOf(item, table).map(([name]) => findHeading(table, name, item.columns)?.at));
   return table.headings.flatMap((heading, at) => {
     if (known.has(at)) return [];
     const name = toCamelCase(heading.name) || "columnName";
@@ -112,13 +105,14 @@ function strangeHeadings(item: ReadingItem, table: CsvTable): readonly Problem[]
 interface ColumnTask {
   readonly name: string;
   readonly kind: ColumnKind;
+  readonly columns: ReadingItem["columns"];
   readonly table: CsvTable;
   readonly where: (line?: number) => string;
 }
 
 function readColumn(task: ColumnTask): { column: ReadingColumn; problems: readonly Problem[] } | Problem {
   const { name, kind, table } = task;
-  const found = findHeading(table, name, kind);
+  const found = findHeading(table, name, task.columns);
   if (!found) {
     const got = table.headings.map((heading) => heading.text.trim()).join(", ");
     return problem({
@@ -126,10 +120,7 @@ function readColumn(task: ColumnTask): { column: ReadingColumn; problems: readon
       what: `column ${name}`,
       got: `headings ${got}`,
       must: "stand in the first line of rows",
-      hint:
-        kind === "tag" || kind === "text"
-          ? `write the heading ${name}`
-          : `write the heading with its unit, for example ${name}/mm`,
+      hint: kind === "tag" || kind === "text" ? `write the heading ${name}` : unitHint(name, kind),
     });
   }
   const texts = table.rows.map((row) => {
@@ -137,7 +128,7 @@ function readColumn(task: ColumnTask): { column: ReadingColumn; problems: readon
     return text === "" ? undefined : text;
   });
   if (kind === "tag" || kind === "text") return { column: { name, kind, texts }, problems: [] };
-  const inHeading = found.heading.unit === undefined ? undefined : unit(found.heading.unit, kind);
+  const inHeading = found.unit === undefined ? undefined : unit(found.unit, kind);
   if (isProblem(inHeading)) return inHeading;
   if (
     inHeading === undefined &&
@@ -145,23 +136,19 @@ function readColumn(task: ColumnTask): { column: ReadingColumn; problems: readon
     kind !== "count" &&
     texts.some((text) => text !== undefined && isBare(text))
   )
-    return noUnit(name);
+    return noUnit(name, kind);
   const { values, problems } = readValues(texts, task, kind, inHeading);
   return { column: { name, kind, ...(inHeading ? { unit: inHeading } : {}), texts, values }, problems };
 }
 
-const noUnit = (name: string): Problem =>
+const noUnit = (name: string, kind: Kind): Problem =>
   problem({
     code: "no-unit",
     what: `column ${name}`,
     got: "numbers without a unit",
     must: "carry its unit in the heading",
-    hint: `for example ${name}/mm or ${name} [mm]`,
+    hint: unitHint(name, kind),
   });
-
-const bare = /^[-+\u2212]?[\d.,\u2009\u202F\u00A0]+(?:[eE][-+]?\d+)?$/;
-/** A number without a unit. */
-export const isBare = (text: string): boolean => bare.test(text);
 
 function readValues(
   texts: readonly (string | undefined)[],
@@ -196,6 +183,7 @@ function readField(
   kind: Kind,
   inHeading: Unit | undefined,
 ): Quantity | Problem {
-  const pointed = decimal === "comma" ? text.replace(/(\d),(\d)/, "$1.$2") : text;
-  return quantity(inHeading && isBare(text) ? `${pointed} ${inHeading.text}` : pointed, kind);
+  const number = pointed(text, decimal);
+  if (isProblem(number)) return number;
+  return quantity(inHeading && isBare(text) ? `${number} ${inHeading.text}` : number, kind);
 }

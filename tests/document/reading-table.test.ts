@@ -86,7 +86,7 @@ describe("readingTable", () => {
 
   test("numbers without a unit are refused once for their column", () => {
     expect(read("{ p: tag, d: length }", ["p,d", "1,25.011", "2,25.012"]).problems.map(sentence)).toEqual([
-      "page.yaml:4:1 · column d: got numbers without a unit, must carry its unit in the heading; for example d/mm or d [mm]",
+      "page.yaml:4:1 · column d: got numbers without a unit, must carry its unit in the heading; write the unit that the numbers are in, as in d/mm or d/in",
     ]);
   });
 

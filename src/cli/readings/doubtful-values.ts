@@ -1,14 +1,15 @@
 // Values that can hardly be readings of this column: a diameter of 998 mm among diameters of 25 mm is in the
 // wrong column or unit. Only where the page says how far apart its readings may lie; what is merely odd is
 // taken and asked about in the page.
+import { kindOfQuantity } from "../../document/column-heading.ts";
+import { isBare } from "../../document/decimal-mark.ts";
 import type { ReadingItem } from "../../document/item.ts";
-import { isBare } from "../../document/reading-table.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
 import { quantity } from "../../units/quantity.ts";
 import type { PlannedRow } from "./import-plan.ts";
 import { textIn } from "./key-words.ts";
-import { kindOfQuantity, type MappedColumn } from "./mapped-columns.ts";
+import type { MappedColumn } from "./mapped-columns.ts";
 import type { OpenTable, TableRow } from "./open-table.ts";
 import type { RowsNow } from "./rows-now.ts";
 

@@ -1,10 +1,9 @@
-// Which column of a reading each heading of a table means: "diameter/mm", "Head a [mm]", "head_a_mm".
-// The same reading of heads as the page's own tables have.
+// The columns of a reading that the headings of a table fill, and what is wrong with them.
+
+import { kindOfQuantity, meantBy } from "../../document/column-heading.ts";
 import type { Heading } from "../../document/csv.ts";
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
-import { toCamelCase } from "../../document/names.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { type Kind, kinds } from "../../units/kind.ts";
 import { type Unit, unit } from "../../units/unit.ts";
 
 export interface MappedColumn {
@@ -23,40 +22,6 @@ export interface Mapping {
   /** Headings that mean no column of the reading. */
   readonly leftOut: readonly string[];
   readonly faults: readonly Problem[];
-}
-
-export const kindOfQuantity = (kind: ColumnKind | undefined): Kind | undefined =>
-  kind === undefined || kind === "tag" || kind === "text" ? undefined : kind;
-
-interface Meant {
-  readonly name: string;
-  readonly kind: ColumnKind;
-  readonly unit: string | undefined;
-}
-
-/** Name and unit apart where the unit trails, as in head_a_mm. */
-function withTrailingUnit({ text, name, unit: own }: Heading): Heading | undefined {
-  const cut = name.lastIndexOf("_");
-  return cut < 1 || own !== undefined
-    ? undefined
-    : { text, name: name.slice(0, cut), unit: name.slice(cut + 1) };
-}
-
-const isNamed = (heading: Heading, name: string): boolean =>
-  heading.name === name || toCamelCase(heading.name) === name;
-
-export function meantBy(heading: Heading, columns: ReadingItem["columns"]): Meant | undefined {
-  const entries = Object.entries(columns);
-  const plain = entries.find(([name]) => isNamed(heading, name));
-  if (plain) return { name: plain[0], kind: plain[1], unit: heading.unit };
-  const shorter = withTrailingUnit(heading);
-  const trailing =
-    shorter &&
-    entries.find(([name, kind]) => {
-      const of = kindOfQuantity(kind);
-      return of !== undefined && isNamed(shorter, name) && !isProblem(unit(shorter.unit ?? "", of));
-    });
-  return trailing && { name: trailing[0], kind: trailing[1], unit: shorter?.unit };
 }
 
 export function mapColumns(item: ReadingItem, headings: readonly Heading[], line: number): Mapping {
@@ -93,10 +58,3 @@ const columnTwice = (line: number, name: string, first: string, second: string):
     must: "fill each column once",
     hint: "take one of the two out of the file",
   });
-
-/** "diameter/mm" where the unit is not known from elsewhere. */
-export function usualHeading(name: string, kind: ColumnKind | undefined): string {
-  const of = kindOfQuantity(kind);
-  const usual = of === undefined ? undefined : kinds[of].usual[0];
-  return usual === undefined || usual === "1" ? name : `${name}/${usual}`;
-}

@@ -1,11 +1,13 @@
 // A file that lacks columns of the reading: which, and whether it is a wide table, one line for many readings.
-import type { CsvTable } from "../../document/csv.ts";
+import { isQuantity, kindOfQuantity, parted, unitSaid } from "../../document/column-heading.ts";
+import type { CsvTable, Heading } from "../../document/csv.ts";
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
+import { toCamelCase } from "../../document/names.ts";
 import { nearest } from "../../nearest.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { unit } from "../../units/unit.ts";
 import { inList } from "./in-list.ts";
-import { kindOfQuantity, type MappedColumn, usualHeading } from "./mapped-columns.ts";
+import type { MappedColumn } from "./mapped-columns.ts";
 
 /** Remarks, reasons and what may stay blank may be missing from a file whose rows are added. */
 function isNeeded(item: ReadingItem, name: string, kind: ColumnKind): boolean {
@@ -20,6 +22,7 @@ export function missingColumns(
   { headLine, whole = false }: { readonly headLine: number; readonly whole?: boolean | undefined },
 ): Problem | undefined {
   const there = new Set(columns.map(({ name }) => name));
+  const taken = new Set(columns.map(({ at }) => at));
   const missing = Object.entries(item.columns)
     .filter(([name, kind]) => !there.has(name) && (whole || isNeeded(item, name, kind)))
     .map(([name]) => name);
@@ -30,31 +33,66 @@ export function missingColumns(
     what: `line ${headLine}`,
     got: `the headings ${shortened(heads)}`,
     must: `hold the ${missing.length === 1 ? "column" : "columns"} ${inList(missing)} of ${item.name} as well`,
-    hint: hintFor(item, missing, csv),
+    hint: hintFor({ item, missing, csv, free: csv.headings.filter((_, at) => !taken.has(at)) }),
   });
 }
 
-function hintFor(item: ReadingItem, missing: readonly string[], csv: CsvTable): string {
-  const [first = ""] = missing;
-  const heads = Object.entries(item.columns).map(([name, kind]) => usualHeading(name, kind));
-  const wanted = missing.find((name) => kindOfQuantity(item.columns[name]) !== undefined);
-  const alike = wanted === undefined ? 0 : headingsInUnitsOf(item.columns[wanted], csv);
-  const lacksKey = missing.some((name) => item.key?.includes(name));
-  if (alike > 1 && lacksKey) return `a reading has one line for each value: ${heads.join(",")}`;
-  const free = csv.headings.map(({ name }) => name);
-  const near = missing.length === 1 ? nearest(first, free, 1)[0] : undefined;
-  return near === undefined
-    ? `for example ${heads.join(",")}`
-    : `if ${near} is ${first}, write the heading ${usualHeading(first, item.columns[first])}`;
+interface Missing {
+  readonly item: ReadingItem;
+  readonly missing: readonly string[];
+  readonly csv: CsvTable;
+  /** Headings that mean no column yet. */
+  readonly free: readonly Heading[];
 }
 
-/** How many headings end in a unit that this kind of column could have. */
-function headingsInUnitsOf(kind: ColumnKind | undefined, { headings }: CsvTable): number {
+function hintFor({ item, missing, csv, free }: Missing): string {
+  const [first = ""] = missing;
+  const heads = Object.entries(item.columns).map(([name, kind]) => headAlike(name, kind, csv));
+  const wanted = missing.find((name) => isQuantity(item.columns[name]));
+  const alike = wanted === undefined ? [] : unitsSaid(item.columns[wanted], csv);
+  const lacksKey = missing.some((name) => item.key?.includes(name));
+  if (alike.length > 1 && lacksKey) return `a reading has one line for each value: ${heads.join(",")}`;
+  const near = missing.length === 1 ? nearHeading(first, free) : undefined;
+  return near === undefined
+    ? `for example ${heads.join(",")}`
+    : `if ${near.text.trim()} is ${first}, ${headingOfIts(first, item.columns[first], near)}`;
+}
+
+function nearHeading(name: string, free: readonly Heading[]): Heading | undefined {
+  const names = free.flatMap((heading) =>
+    [heading, ...parted(heading)].map((part) => toCamelCase(part.name)),
+  );
+  const [near] = nearest(name, names, 1);
+  return free.find((heading) =>
+    [heading, ...parted(heading)].some((part) => toCamelCase(part.name) === near),
+  );
+}
+
+/** With the unit that the heading itself says, or one that it may mean; never with another. */
+function headingOfIts(name: string, kind: ColumnKind | undefined, near: Heading): string {
   const of = kindOfQuantity(kind);
-  return headings.filter((heading) => {
-    const text = heading.unit ?? /_([^_]+)$/.exec(heading.name)?.[1];
-    return of !== undefined && text !== undefined && !isProblem(unit(text, of));
-  }).length;
+  if (of === undefined) return `write the heading ${name}`;
+  const said = unitSaid(near, of);
+  if (said !== undefined) return `write the heading ${name}/${said}`;
+  const texts = near.unit === undefined ? parted(near).map((part) => part.unit) : [near.unit];
+  const meant = texts.flatMap((text) => {
+    const found = unit(text, of);
+    return isProblem(found) ? found.suggestions : [];
+  });
+  const write = `write the heading ${name} with the unit that the numbers are in`;
+  return meant.length === 0 ? write : `${write}, such as ${name}/${meant[0]}`;
+}
+
+/** The units in which the headings say such quantities, one for each heading. */
+function unitsSaid(kind: ColumnKind | undefined, { headings }: CsvTable): readonly string[] {
+  const of = kindOfQuantity(kind);
+  return of === undefined ? [] : headings.flatMap((heading) => unitSaid(heading, of) ?? []);
+}
+
+/** "diameter/mm" where the file's headings say mm and nothing else, else the name alone. */
+function headAlike(name: string, kind: ColumnKind, csv: CsvTable): string {
+  const said = [...new Set(unitsSaid(kind, csv))];
+  return said.length === 1 ? `${name}/${said[0]}` : name;
 }
 
 const shortened = (heads: readonly string[], most = 8): string =>

@@ -1,12 +1,14 @@
 // CSV text as rows of a reading: each field with its typed text and with its exact worth, so that 25.010 mm
 // and 25.01 mm are known to be the same reading. Used for the page's own rows and for a file.
+import { kindOfQuantity, meantBy, unitHint } from "../../document/column-heading.ts";
 import { type CsvAnswers, type CsvTable, readCsv } from "../../document/csv.ts";
-import type { DecimalMark, ReadingItem } from "../../document/item.ts";
-import { isBare } from "../../document/reading-table.ts";
+import { isBare, pointed } from "../../document/decimal-mark.ts";
+import type { ReadingItem } from "../../document/item.ts";
 import { guarded } from "../../document/write-csv.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
+import type { Kind } from "../../units/kind.ts";
 import { quantity } from "../../units/quantity.ts";
-import { kindOfQuantity, type MappedColumn, mapColumns, meantBy, usualHeading } from "./mapped-columns.ts";
+import { type MappedColumn, mapColumns } from "./mapped-columns.ts";
 import { missingColumns } from "./missing-columns.ts";
 
 export interface Field {
@@ -40,6 +42,7 @@ export function openTable(item: ReadingItem, text: string, how: Opening): OpenTa
   const { table: csv, problems } = readCsv(text, {
     delimiter: how.delimiter,
     decimal: how.decimal,
+    isFile: how.isFile,
     isNumeric: (heading) => kindOfQuantity(meantBy(heading, item.columns)?.kind) !== undefined,
   });
   if (!csv) return problems;
@@ -91,12 +94,12 @@ function readFields(
     const before = known.get(text);
     if (before) return before;
     if (isBare(text) && column.unit === undefined && kind !== "ratio" && kind !== "count") {
-      if (!unitMissed) wrong.push(noUnit(column, text, line));
+      if (!unitMissed) wrong.push(noUnit(column, kind, text, line));
       unitMissed = true;
       return nothing;
     }
-    const field = isFile && isBare(text) ? oneMark(text, decimal) : undefined;
-    const read = field ?? worthOf(pointed(text, decimal), column);
+    const number = pointed(text, decimal);
+    const read = isProblem(number) ? number : worthOf(number, column);
     if (isProblem(read)) {
       wrong.push(read.with({ what: `line ${line}, ${column.name}`, got: read.got ?? text }));
       return nothing;
@@ -106,9 +109,6 @@ function readFields(
   });
 }
 
-const pointed = (text: string, decimal: DecimalMark): string =>
-  decimal === "comma" ? text.replace(/(\d),(\d)/, "$1.$2") : text;
-
 function worthOf(text: string, { kind, unit }: MappedColumn): Field | Problem {
   const read = quantity(isBare(text) && unit ? `${text} ${unit.text}` : text, kindOfQuantity(kind));
   if (isProblem(read)) return read.got === undefined ? read.with({ got: text }) : read;
@@ -116,23 +116,11 @@ function worthOf(text: string, { kind, unit }: MappedColumn): Field | Problem {
   return { text, worth: `${n}/${d}/${pi}` };
 }
 
-/** In a file that marks decimals one way, the other mark can only be a slip. */
-function oneMark(text: string, decimal: DecimalMark): Problem | undefined {
-  const other = decimal === "comma" ? "." : ",";
-  if (!text.includes(other)) return undefined;
-  return problem({
-    code: "csv-decimal",
-    what: "number",
-    got: text,
-    must: `mark its decimals with a ${decimal}, as the rest of the file`,
-  });
-}
-
-const noUnit = ({ name, kind, heading }: MappedColumn, text: string, line: number): Problem =>
+const noUnit = ({ name, heading }: MappedColumn, kind: Kind, text: string, line: number): Problem =>
   problem({
     code: "no-unit",
     what: `line ${line}, ${name}`,
     got: `${text} without a unit, under the heading ${heading}`,
     must: "have its unit in the heading",
-    hint: `for example ${usualHeading(name, kind)}`,
+    hint: unitHint(name, kind),
   });

@@ -1,10 +1,11 @@
 // A reading as CSV, the same bytes each time: every row with its fields as typed, units in the heads,
 // a comma between the fields and a point for the decimal mark, whatever the page has.
+import { headingFor } from "../../document/column-heading.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import { writeCsv } from "../../document/write-csv.ts";
 import { type Problem, problem } from "../../problem.ts";
 import { textIn } from "./key-words.ts";
-import { usualHeading } from "./mapped-columns.ts";
+
 import { isOpen, openTable, type TableRow } from "./open-table.ts";
 import { headingOf } from "./rows-now.ts";
 
@@ -19,7 +20,7 @@ export function readingCsv(item: ReadingItem, sorted: boolean): ReadingCsv | Pro
   if (sorted && !item.key) return noKey(item);
   const names = Object.keys(columns);
   if (item.rows.trim() === "") {
-    const heads = names.map((name) => usualHeading(name, columns[name]));
+    const heads = names.map((name) => headingFor(name, columns[name]));
     return { csv: writeCsv(heads, []), rows: 0, columns: names.length };
   }
   const table = openTable(item, item.rows, { delimiter, decimal, isFile: false });

@@ -1,10 +1,11 @@
 // The rows of a reading as they stand in the page, and the text of rows put into them in the same manner:
 // delimiter, decimal mark and order of the columns stay, and rows that are not touched keep every byte.
+import { headingFor, kindOfQuantity } from "../../document/column-heading.ts";
 import { delimiters } from "../../document/csv.ts";
+import { isBare } from "../../document/decimal-mark.ts";
 import type { DecimalMark, Delimiter, ReadingItem } from "../../document/item.ts";
-import { isBare } from "../../document/reading-table.ts";
 import { type Problem, problem } from "../../problem.ts";
-import { kindOfQuantity, type MappedColumn, usualHeading } from "./mapped-columns.ts";
+import type { MappedColumn } from "./mapped-columns.ts";
 import { isOpen, type OpenTable, openTable } from "./open-table.ts";
 
 interface Place {
@@ -30,7 +31,7 @@ export function rowsNow(item: ReadingItem, file: OpenTable): RowsNow | Problem {
 function begun(item: ReadingItem, columns: readonly MappedColumn[]): string {
   const heads = Object.entries(item.columns).map(([name, kind]) => {
     const found = columns.find((column) => column.name === name);
-    return found ? headingOf(found) : usualHeading(name, kind);
+    return found ? headingOf(found) : headingFor(name, kind);
   });
   return `${heads.join(delimiters[item.delimiter ?? "comma"])}\n`;
 }

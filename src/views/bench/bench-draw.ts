@@ -1,7 +1,8 @@
 // Shows where the entry stands: progress, plan, place, figure, and what can be done there.
+
+import { isQuantity } from "../../document/column-heading.ts";
 import { isProblem } from "../../problem.ts";
 import { type Child, el, replace } from "../dom.ts";
-import { isQuantity } from "../readings/headings.ts";
 import { type Step, textAt } from "../readings/places.ts";
 import { counted } from "../words.ts";
 import { figureParts, underWords } from "./bench-figure.ts";

@@ -1,11 +1,12 @@
 // The figure of the entry: fixed digits quiet, typed ones strong, so that what Enter would keep is read at a glance.
+
+import { isQuantity } from "../../document/column-heading.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
 import { unit, unitLabel } from "../../units/unit.ts";
 import { type Child, el } from "../dom.ts";
 import { onScreen } from "../on-screen.ts";
 import { inPlace } from "../problem-note.ts";
-import { isQuantity } from "../readings/headings.ts";
 import type { Step } from "../readings/places.ts";
 import type { Meaning } from "./bench-state.ts";
 import type { Front } from "./front-digits.ts";

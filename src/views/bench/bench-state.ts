@@ -1,10 +1,11 @@
 // What the entry knows: the places in order, where it stands, and what typed figures would mean there.
+
+import { isQuantity } from "../../document/column-heading.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import type { TableValue } from "../../engine/cell.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { type Quantity, quantity } from "../../units/quantity.ts";
-import { isQuantity } from "../readings/headings.ts";
 import { nextWanted, type Step, stepsOf } from "../readings/places.ts";
 import { openRows } from "../readings/rows-text.ts";
 import type { SheetContext } from "../sheet-context.ts";

@@ -1,6 +1,7 @@
 // Where the entry stands, and the moves from one place to the next.
+
+import { isQuantity } from "../../document/column-heading.ts";
 import { replace } from "../dom.ts";
-import { isQuantity } from "../readings/headings.ts";
 import { nextWanted, type Step } from "../readings/places.ts";
 import type { SheetContext } from "../sheet-context.ts";
 import type { Ask } from "./asks.ts";

@@ -1,10 +1,10 @@
 // Which column of the reading each heading of a file fills, and in what unit; asked where the file does not say.
+import { isQuantity, kindOfQuantity, meantBy, parted, unitSaid } from "../../document/column-heading.ts";
 import type { CsvTable, Heading } from "../../document/csv.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { Kind } from "../../units/kind.ts";
 import { unit } from "../../units/unit.ts";
-import { isQuantity, meantBy, parted } from "../readings/headings.ts";
 import { askedColumns, keyColumns } from "../readings/places.ts";
 import type { Fields } from "../readings/rows-text.ts";
 
@@ -47,18 +47,12 @@ function columnOf({ item, head, at, answers, places }: Task): ImportColumn {
   const chosen = answers.columns[head.text];
   const meant = chosen === undefined ? meantBy(head, item.columns) : undefined;
   const named = chosen === undefined && !meant ? placeNamed(head, places) : undefined;
-  const column = chosen === "" ? undefined : (chosen ?? meant?.column ?? (named && askedColumns(item)[0]));
-  const kind = column === undefined ? undefined : item.columns[column];
-  const known = kind === "tag" || kind === "text" ? undefined : kind;
+  const column = chosen === "" ? undefined : (chosen ?? meant?.name ?? (named && askedColumns(item)[0]));
+  const known = column === undefined ? undefined : kindOfQuantity(item.columns[column]);
   const unitText =
-    answers.units[head.text] ?? meant?.unit ?? named?.unit ?? head.unit ?? trailing(head, known);
+    answers.units[head.text] ?? meant?.unit ?? named?.unit ?? head.unit ?? (known && unitSaid(head, known));
   return { at, heading: head.text.trim(), column, kind: known, unit: known && unitText, place: named?.place };
 }
-
-const trailing = (head: Heading, kind: Kind | undefined): string | undefined =>
-  parted(head)
-    .map((one) => one.unit)
-    .find((text) => text !== undefined && kind !== undefined && !isProblem(unit(text, kind)));
 
 const normal = (text: string): string =>
   text
@@ -81,7 +75,7 @@ function placeHeadings(item: ReadingItem): ReadonlyMap<string, Fields> {
 }
 
 function placeNamed(head: Heading, places: ReadonlyMap<string, Fields>) {
-  for (const { name, unit: text } of parted(head).toReversed()) {
+  for (const { name, unit: text } of [...parted(head).toReversed(), head]) {
     const place = places.get(normal(name));
     if (place) return { place, unit: text };
   }

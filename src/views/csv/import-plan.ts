@@ -1,9 +1,10 @@
 // What a file would do to a reading, worked out before anything is changed: all of it, or nothing.
+
+import { isQuantity, meantBy } from "../../document/column-heading.ts";
 import { readCsv } from "../../document/csv.ts";
 import type { DecimalMark, Delimiter, ReadingItem } from "../../document/item.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { isQuantity, meantBy } from "../readings/headings.ts";
 import { keyColumns } from "../readings/places.ts";
 import {
   type Fields,
@@ -64,8 +65,9 @@ export function planImport(
   const { table, problems } = readCsv(file, {
     delimiter: answers.delimiter,
     decimal: answers.decimal,
+    isFile: true,
     isNumeric: (head) => {
-      const column = answers.columns[head.text] ?? meantBy(head, item.columns)?.column;
+      const column = answers.columns[head.text] ?? meantBy(head, item.columns)?.name;
       return column === undefined || isQuantity(item.columns[column]);
     },
   });

@@ -1,5 +1,7 @@
 // The rows of a file as rows of the reading: what each would add, and by line what keeps it out.
+import { unitHint } from "../../document/column-heading.ts";
 import type { CsvTable } from "../../document/csv.ts";
+import { isBare, pointed } from "../../document/decimal-mark.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { quantity } from "../../units/quantity.ts";
@@ -19,8 +21,6 @@ export interface FileRows {
   readonly skipped: readonly { readonly line: number; readonly why: string }[];
   readonly faults: readonly Problem[];
 }
-
-const bare = /^[-+\u2212]?[\d.,]+(?:[eE][-+]?\d+)?$/;
 
 export function fileRows(
   item: ReadingItem,
@@ -69,10 +69,11 @@ function fieldText(
   own: RowsText,
 ): string | Problem {
   if (kind === undefined || text === "") return text;
-  const pointed = table.decimal === "comma" ? text.replace(/(\d),(\d)/, "$1.$2") : text;
-  if (!bare.test(pointed)) {
-    const found = quantity(pointed, kind);
-    return isProblem(found) ? found : pointed;
+  const number = pointed(text, table.decimal);
+  if (isProblem(number)) return number;
+  if (!isBare(text)) {
+    const found = quantity(number, kind);
+    return isProblem(found) ? found : number;
   }
   if (unitText === undefined && kind !== "ratio" && kind !== "count")
     return problem({
@@ -80,12 +81,12 @@ function fieldText(
       what: heading,
       got: `${text} without a unit`,
       must: "have one",
-      hint: `choose the unit of ${heading} below, or write it in the heading as ${column}/mm`,
+      hint: `choose the unit of ${heading} below, or ${unitHint(column ?? heading, kind)}`,
     });
-  const found = quantity(unitText === undefined ? pointed : `${pointed} ${unitText}`, kind);
+  const found = quantity(unitText === undefined ? number : `${number} ${unitText}`, kind);
   if (isProblem(found)) return found;
   const same = unitText === undefined || own.units[column ?? ""] === unitText;
-  return same ? pointed : `${pointed} ${unitText}`;
+  return same ? number : `${number} ${unitText}`;
 }
 
 const idOf = (keys: readonly string[], fields: Fields): string =>

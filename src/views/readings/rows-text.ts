@@ -1,9 +1,9 @@
 // The rows of a reading as text: a row added, or fields of one row filled. Every other byte stays.
+import { headingFor, isQuantity, meantBy } from "../../document/column-heading.ts";
 import { type CsvTable, delimiters, readCsv } from "../../document/csv.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import { remarkColumns } from "../../document/reading-table.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { headingsOf, isQuantity, meantBy } from "./headings.ts";
 
 export interface RowsText {
   readonly text: string;
@@ -23,7 +23,7 @@ export function openRows(item: ReadingItem, text: string): RowsText | Problem {
   const begun = text.trim() === "" ? `${writtenHeadings(item)}\n` : text;
   const isNumeric = (head: CsvTable["headings"][number]) => {
     const meant = meantBy(head, columns);
-    return meant !== undefined && isQuantity(columns[meant.column]);
+    return isQuantity(meant?.kind);
   };
   const { table, problems } = readCsv(begun, { delimiter, decimal, isNumeric });
   if (!table) return problems[0] ?? problem({ code: "csv", what: item.name, must: "be a table" });
@@ -31,14 +31,14 @@ export function openRows(item: ReadingItem, text: string): RowsText | Problem {
   return {
     text: begun,
     table,
-    columns: meant.map((one) => one?.column),
-    units: Object.fromEntries(meant.flatMap((one) => (one ? [[one.column, one.unit]] : []))),
+    columns: meant.map((one) => one?.name),
+    units: Object.fromEntries(meant.flatMap((one) => (one ? [[one.name, one.unit]] : []))),
   };
 }
 
 const writtenHeadings = (item: ReadingItem): string =>
-  headingsOf(item.columns)
-    .map((head) => head.text)
+  Object.entries(item.columns)
+    .map(([name, kind]) => headingFor(name, kind))
     .join(",");
 
 export const has = (rows: RowsText, column: string): boolean => rows.columns.includes(column);
