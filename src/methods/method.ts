@@ -81,6 +81,8 @@ export interface Declaration {
   readonly sources: Readonly<Record<string, Source>>;
   /** Remarks a practitioner would make, always shown. */
   readonly notes?: readonly string[];
+  /** Its texts and truths already count a stated uncertainty, so that doubt carried in overturns none of them. */
+  readonly countsDoubt?: boolean;
   /** Standing cautions that go with this work, C1 to C8. */
   readonly cautions?: readonly string[];
 }

@@ -8,6 +8,7 @@ import type { Declaration } from "./method.ts";
 import { otherVariants } from "./other-variants.ts";
 import { collectOutputs } from "./outputs.ts";
 import { type Plan, type PlannedStep, plan } from "./plan.ts";
+import { propagated } from "./propagate.ts";
 import { readInputs } from "./read-inputs.ts";
 import { runRows } from "./rows.ts";
 import { type Solution, workedStep } from "./solution.ts";
@@ -30,8 +31,10 @@ export function run(
   d: Declaration,
   given: Readonly<Record<string, InputValue | undefined>>,
 ): Solution | Problem {
-  const solution = runOnce(d, given);
-  if (isProblem(solution) || !d.variants) return solution;
+  const base = runOnce(d, given);
+  if (isProblem(base)) return base;
+  const solution = propagated(d, given, base, runOnce);
+  if (!d.variants) return solution;
   const others = otherVariants(d, given, solution, runOnce);
   return others.length === 0 ? solution : { ...solution, notes: [...others, ...solution.notes] };
 }
