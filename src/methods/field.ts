@@ -58,6 +58,8 @@ export interface SiValue {
   readonly unit?: Unit | undefined;
   /** What it may be off by, cause by cause. */
   readonly doubt?: readonly Contribution[] | undefined;
+  /** Size of the numbers it was added up from, where that is not its own. */
+  readonly scale?: (() => number) | undefined;
 }
 
 export type RowValue = Readonly<Record<string, string | number | SiValue>>;

@@ -110,13 +110,13 @@ function runSteps(steps: readonly PlannedStep[], work: Workspace): Problem | und
       return value.with({ where: work.d.id, what: `${step.says ?? step.name} · ${value.what}` });
     if (typeof value === "object") continue;
     const si = Number(value);
-    work.working.push(
-      workedStep({ ...step, si, ...(typeof value === "boolean" && { yes: value }) }, (used) =>
-        work.leaves.get(used),
-      ),
+    const worked = workedStep({ ...step, si, ...(typeof value === "boolean" && { yes: value }) }, (used) =>
+      work.leaves.get(used),
     );
+    work.working.push(worked);
     work.values.set(step.name, value);
-    if (step.kind !== "yes/no") work.leaves.set(step.name, { symbol: step.symbol, kind: step.kind, si });
+    if (step.kind !== "yes/no")
+      work.leaves.set(step.name, { symbol: step.symbol, kind: step.kind, si, scale: worked.scale });
     const broken = judgeLimits(work);
     if (broken) return broken;
   }

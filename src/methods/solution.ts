@@ -1,8 +1,8 @@
 // What a method answers: values, the working behind them, warnings and sources.
+import { scaleOf } from "../formula/scale.ts";
 import { type Shown, show, symbolOf } from "../formula/show.ts";
 import type { Tree } from "../formula/tree.ts";
-import type { Problem } from "../problem.ts";
-import { isProblem } from "../problem.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Source } from "../source.ts";
 import { baseUnit } from "../units/base-unit.ts";
 import { type Dimension, dimensionless } from "../units/dimension.ts";
@@ -36,6 +36,8 @@ export interface Leaf {
   readonly si: number | readonly number[];
   /** The unit it was typed in; computed values follow the page's choice. */
   readonly unit?: Unit | undefined;
+  /** Size of the numbers it was added up from, where that is not its own. */
+  readonly scale?: (() => number) | undefined;
 }
 
 export interface WorkedStep {
@@ -49,6 +51,8 @@ export interface WorkedStep {
   readonly si: number;
   readonly yes?: boolean;
   readonly source: Source | undefined;
+  /** Size of the numbers it was added up from, SI: what is rounding and no difference at a limit. */
+  readonly scale: () => number;
   /** Equation in symbols, without its left side. */
   readonly symbols: () => Shown;
   /** The same with numbers and units put in. */
@@ -115,6 +119,12 @@ export function workedStep(
   const bare = (name: string): Shown => symbolOf(leaf(name)?.symbol ?? name);
   return {
     ...step,
+    scale: () =>
+      scaleOf(
+        step.tree,
+        (name) => leaf(name)?.si ?? problem({ code: "no-value", what: name }),
+        (name) => leaf(name)?.scale?.(),
+      ),
     symbols: () => show(step.tree, bare),
     numbers: (unitOf = usualUnit) => {
       const folded = foldColumns(step.tree, leaf);
