@@ -4,7 +4,7 @@ import { coverage, statedDoubt } from "../methods/stated-doubt.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Contribution, halfWidth } from "../standing.ts";
 import { type Kind, kindsOf } from "../units/kind.ts";
-import { oneValue, type Quantity } from "../units/quantity.ts";
+import { halfWidthOf, oneValue, type Quantity } from "../units/quantity.ts";
 import { scan } from "../units/scan.ts";
 import type { CellValue, SourceState } from "./cell.ts";
 
@@ -82,7 +82,17 @@ export function sourceStateOf(item: GivenItem, text: string, source: string | un
     words !== undefined && words.trim() !== "" && !/^not stated\b/i.test(words.trim());
   if (stated(source)) return "stated";
   if (!stated(item.source)) return "not stated";
-  return text.trim() === item.value.trim() ? "stated" : "changed";
+  return sameTyped(item, text) ? "stated" : "changed";
+}
+
+/** The same value with the same ±, however it is spelled. */
+function sameTyped(item: GivenItem, text: string): boolean {
+  if (text.trim() === item.value.trim()) return true;
+  if (item.as === "text" || item.choices) return false;
+  const expected = item.as ?? kindAtFirst(item.value);
+  const [now, filed] = [scan(text, expected).quantity, scan(item.value, expected).quantity];
+  if (!now || !filed || now.si !== filed.si) return false;
+  return halfWidthOf(now)?.halfWidth === halfWidthOf(filed)?.halfWidth;
 }
 
 /**

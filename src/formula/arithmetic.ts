@@ -82,11 +82,12 @@ export function unaryFault(name: UnaryFunction, x: number, at: number): Problem 
   }
 }
 
-/** Below the least number that keeps all its digits: a product of numbers that are not 0 has vanished. */
-export const vanished = (result: number): boolean => Math.abs(result) < 2.2250738585072014e-308;
-
 export function underflow(at: number, got: string): Problem {
-  return refusal("underflow", at, { got, must: "stay above 2.2e-308 in size, or be 0 from the start" });
+  return refusal("underflow", at, {
+    got,
+    must: "stay above 5e-324 in size",
+    why: "a product of numbers that are not 0 is not 0",
+  });
 }
 
 export function overflow(at: number, got: string): Problem {

@@ -11,7 +11,6 @@ import {
   unaryFault,
   unaryFunctions,
   underflow,
-  vanished,
 } from "./arithmetic.ts";
 import { fewestRows, summaries } from "./columns.ts";
 import { type ColumnFunction, isColumnFunction } from "./functions.ts";
@@ -149,7 +148,7 @@ function binary(tree: BinaryNode): Step {
     const result = apply(a, b);
     if (run.fault) return result;
     if (!Number.isFinite(result)) return fail(run, binaryFault(op, a, b, at));
-    if (vanished(result) && a !== 0 && (scales ? b !== 0 : !sums))
+    if (result === 0 && a !== 0 && (scales ? b !== 0 : !sums))
       return fail(run, underflow(at, `${a} ${op} ${b}`));
     return result;
   };
@@ -172,7 +171,7 @@ function unary(name: UnaryFunction, arg: Step, at: number): Step {
     const result = apply(x);
     if (run.fault) return result;
     if (!Number.isFinite(result)) return fail(run, unaryFault(name, x, at));
-    if (name === "exp" && vanished(result)) return fail(run, underflow(at, `exp(${x})`));
+    if (name === "exp" && result === 0) return fail(run, underflow(at, `exp(${x})`));
     return result;
   };
 }
