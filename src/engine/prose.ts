@@ -61,7 +61,7 @@ function numberText(formula: string, results: Results, unitOf: UnitChoice): stri
   const known = cell === undefined || isProblem(cell) ? undefined : cell;
   if (known?.type === "quantity") return typedText(known, unitOf);
   const asked = known && askedUnit(known, at?.output);
-  return formatValue(worked.si, worked.kind, asked ?? unitOf(worked.kind), true);
+  return formatValue(worked.si, worked.kind, asked ?? worked.unit ?? unitOf(worked.kind ?? "ratio"), true);
 }
 
 /** The name whose unit the answer has: it stands alone, or one number is taken of its column. */

@@ -250,7 +250,8 @@ function column(
   const values = at.map((i) => found.values[i]).filter((v): v is number => typeof v === "number");
   const doubts = at.map((i) => readingDoubt(table, found, i, name));
   const standing = reserved(clear, ...lackingReadings(table, name, row, part));
-  if (row?.table === name && all.length === 1) {
+  const alone = row?.table === name && (row.only !== undefined || table.key.length < 2);
+  if (row && alone && all.length === 1) {
     const [value] = values;
     if (value === undefined) return missingReading(fullName, row);
     return number(found.kind, value, fullName, { standing: withDoubt(standing, doubts[0]) });
