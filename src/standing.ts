@@ -6,12 +6,13 @@ import { type Problem, sentence } from "./problem.ts";
 export interface Contribution {
   /** What is in doubt: the name of a given, one reading of a column. */
   readonly root: string;
-  /** Roots read with one instrument may all be off together. */
+  /** One instrument. The root of the same name stands for all its readings off together. */
   readonly group: string;
   /** Limits are met at their worst; expanded uncertainties (k = 2) are added as squares. */
   readonly meaning: "limits" | "expanded";
-  /** Change of the value when the root goes up by its half-width, SI. */
-  readonly change: number;
+  /** Changes of the value when the root goes up and down by its half-width, SI. */
+  readonly up: number;
+  readonly down: number;
   /** The doubt belongs to an output of this name, as a scatter of preload stated at a nut factor. */
   readonly applies?: { readonly output: string; readonly share: number };
 }
@@ -56,19 +57,33 @@ export const reserved = (standing: Standing, ...more: readonly Problem[]): Stand
  */
 export function halfWidth(doubt: readonly Contribution[]): number {
   let limits = 0;
-  const groups = new Map<string, { together: number; squares: number }>();
-  for (const { meaning, change, group } of merged(doubt)) {
-    if (meaning === "limits") limits += Math.abs(change);
+  const groups = new Map<string, { together: number; alone: Contribution[] }>();
+  for (const part of merged(doubt)) {
+    if (part.meaning === "limits") limits += size(part);
     else {
-      const sums = groups.get(group) ?? { together: 0, squares: 0 };
-      sums.together += change;
-      sums.squares += change * change;
-      groups.set(group, sums);
+      const sums = groups.get(part.group) ?? { together: 0, alone: [] };
+      if (part.root === part.group) sums.together = size(part);
+      else sums.alone.push(part);
+      groups.set(part.group, sums);
     }
   }
   let squares = 0;
-  for (const { together, squares: alone } of groups.values()) squares += Math.max(together * together, alone);
+  for (const { together, alone } of groups.values()) squares += Math.max(together, oneByOne(alone)) ** 2;
   return limits + Math.sqrt(squares);
+}
+
+const size = ({ up, down }: Contribution): number => Math.max(Math.abs(up), Math.abs(down));
+
+/**
+ * Readings each off by itself. What goes up with one end and down with the other is added as squares. A
+ * largest or an absolute difference of readings alike goes the same way at both ends: there only two
+ * readings count at a time, so that the two largest of these are added.
+ */
+function oneByOne(parts: readonly Contribution[]): number {
+  const straight = parts.map(({ up, down }) => ((up - down) / 2) ** 2);
+  const bent = parts.map(({ up, down }) => ((up + down) / 2) ** 2).sort((a, b) => b - a);
+  const sum = [...straight, ...bent.slice(0, 2)].reduce((a, b) => a + b, 0);
+  return Math.sqrt(sum);
 }
 
 /** One contribution for each root. */
@@ -76,7 +91,7 @@ export function merged(doubt: readonly Contribution[]): readonly Contribution[] 
   const roots = new Map<string, Contribution>();
   for (const part of doubt) {
     const before = roots.get(part.root);
-    roots.set(part.root, before ? { ...part, change: before.change + part.change } : part);
+    roots.set(part.root, before ? { ...part, up: before.up + part.up, down: before.down + part.down } : part);
   }
   return roots.size === doubt.length ? doubt : [...roots.values()];
 }
@@ -86,13 +101,14 @@ export const differenceOf = (
   doubt: readonly Contribution[],
   less: readonly Contribution[],
 ): readonly Contribution[] =>
-  less.length === 0 ? doubt : merged([...doubt, ...less.map((part) => ({ ...part, change: -part.change }))]);
+  less.length === 0
+    ? doubt
+    : merged([...doubt, ...less.map((part) => ({ ...part, up: -part.up, down: -part.down }))]);
 
-/** The larger of the two moves stands for a root, with the sign of its upward one. */
+/** What a root comes to in another value. */
 export function moved(root: Contribution, up: number, down: number): Contribution {
   const { applies: _, ...plain } = root;
-  const size = Math.max(Math.abs(up), Math.abs(down));
-  return { ...plain, change: up < 0 || (up === 0 && down > 0) ? -size : size };
+  return { ...plain, up, down };
 }
 
 /** Every root of several doubts, once; its own change means nothing here. */
@@ -102,9 +118,12 @@ export function rootsOf(doubts: Iterable<readonly Contribution[]>): readonly Con
   return [...found.values()];
 }
 
-/** How far a root moves a value. */
-export const changeBy = (doubt: readonly Contribution[], root: string): number => {
+/** How far a root moves a value at one of its ends. */
+export function changeBy(doubt: readonly Contribution[], root: string, end: "up" | "down"): number {
   let sum = 0;
-  for (const part of doubt) if (part.root === root) sum += part.change;
+  for (const part of doubt) if (part.root === root) sum += part[end];
   return sum;
-};
+}
+
+/** A root that moves its own value by its half-width. */
+export const own = (half: number): Pick<Contribution, "up" | "down"> => ({ up: half, down: -half });

@@ -73,7 +73,10 @@ function sameStanding(a: Standing, b: Standing): boolean {
   if (a === b) return true;
   return (
     a.doubt.length === b.doubt.length &&
-    a.doubt.every((part, i) => part.root === b.doubt[i]?.root && part.change === b.doubt[i]?.change) &&
+    a.doubt.every(
+      (part, i) =>
+        part.root === b.doubt[i]?.root && part.up === b.doubt[i]?.up && part.down === b.doubt[i]?.down,
+    ) &&
     a.reservations.length === b.reservations.length &&
     a.reservations.every((p, i) => sentence(p) === sentence(b.reservations[i] ?? p)) &&
     sameWords(a.memory, b.memory) &&

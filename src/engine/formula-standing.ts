@@ -57,8 +57,8 @@ function contributions(worked: Worked, evaluate: Worked["evaluate"], si: number)
       doubt.push(moved(root, change, -change));
       continue;
     }
-    const up = evaluate(lookupAt(worked, root.root, 1));
-    const down = evaluate(lookupAt(worked, root.root, -1));
+    const up = evaluate(lookupAt(worked, root.root, "up"));
+    const down = evaluate(lookupAt(worked, root.root, "down"));
     if (isProblem(up) || isProblem(down)) {
       failed.push(
         problem({
@@ -70,19 +70,19 @@ function contributions(worked: Worked, evaluate: Worked["evaluate"], si: number)
       continue;
     }
     const move = moved(root, Number(up) - si, Number(down) - si);
-    if (move.change !== 0) doubt.push(move);
+    if (move.up !== 0 || move.down !== 0) doubt.push(move);
   }
   return { doubt, failed };
 }
 
-function lookupAt({ named }: Worked, root: string, sign: 1 | -1): Lookup {
+function lookupAt({ named }: Worked, root: string, end: "up" | "down"): Lookup {
   return (name) => {
     const found = named(name);
     if (!found) return unknownName(name, []);
     const { value, standing, rows } = found;
-    if (typeof value === "number") return value + sign * changeBy(standing.doubt, root);
+    if (typeof value === "number") return value + changeBy(standing.doubt, root, end);
     if (typeof value === "boolean" || !rows) return value;
-    return value.map((each, i) => each + sign * changeBy(rows[i] ?? [], root));
+    return value.map((each, i) => each + changeBy(rows[i] ?? [], root, end));
   };
 }
 

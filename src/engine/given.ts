@@ -2,7 +2,7 @@
 import type { GivenItem, SpreadText } from "../document/item.ts";
 import { coverage, statedDoubt } from "../methods/stated-doubt.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import { type Contribution, halfWidth } from "../standing.ts";
+import { type Contribution, halfWidth, own } from "../standing.ts";
 import { type Kind, kindsOf } from "../units/kind.ts";
 import { halfWidthOf, oneValue, type Quantity } from "../units/quantity.ts";
 import { scan } from "../units/scan.ts";
@@ -146,26 +146,31 @@ function doubtOf(item: GivenItem, typed: Quantity, text: string): readonly Contr
       must: "state the spread once",
     });
   if (typed.spread || !item.spread) return statedDoubt(item.name, typed);
-  const half = spreadHalfWidth(item.spread, typed);
-  if (isProblem(half)) return half;
-  if (half.change === 0) return [];
+  const found = spreadHalfWidth(item.spread, typed);
+  if (isProblem(found)) return found;
+  const { half, meaning } = found;
+  if (half === 0) return [];
   const { applies } = item.spread;
-  const share = typed.si === 0 ? 0 : Math.abs(half.change / typed.si);
+  const share = typed.si === 0 ? 0 : Math.abs(half / typed.si);
   return [
     {
       root: item.name,
       group: item.name,
-      ...half,
+      meaning,
+      ...own(half),
       ...(applies === undefined ? {} : { applies: { output: applies, share } }),
     },
   ];
 }
 
-type Half = Pick<Contribution, "change" | "meaning">;
+interface Half {
+  readonly half: number;
+  readonly meaning: Contribution["meaning"];
+}
 
 /** Half-width of a spread stated beside the value, SI; a percentage is taken of the value. */
 function spreadHalfWidth(spread: SpreadText, of: Quantity): Half | Problem {
-  const limits = (change: number): Half => ({ meaning: "limits", change });
+  const limits = (half: number): Half => ({ meaning: "limits", half });
   if (spread.form === "plusMinus") {
     const share = spread.plusMinus.includes("%");
     const width = oneValue(spread.plusMinus, share ? "ratio" : widthKind(of.kind));
@@ -182,7 +187,7 @@ function spreadHalfWidth(spread: SpreadText, of: Quantity): Half | Problem {
     if (spread.meaning === "limits") return limits(half);
     const k = spread.meaning === "expanded" ? Number(spread.k) : 1;
     return k > 0
-      ? { meaning: "expanded", change: (half * coverage) / k }
+      ? { meaning: "expanded", half: (half * coverage) / k }
       : problem({ code: "coverage-factor", what: "coverage factor k", must: "be a number above 0" });
   }
   if (spread.form === "resolution") {

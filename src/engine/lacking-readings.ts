@@ -1,7 +1,7 @@
 // What a place lacks: readings set aside and not read again, blanks, expected readings without a row.
 // A value from fewer readings than the plan expects holds for those readings only.
 import { type Problem, problem } from "../problem.ts";
-import type { Contribution } from "../standing.ts";
+import { type Contribution, own } from "../standing.ts";
 import type { ReadingState, TableColumn, TableValue } from "./cell.ts";
 import type { RowContext } from "./scope.ts";
 
@@ -17,14 +17,9 @@ export function readingDoubt(
 ): readonly Contribution[] {
   if (uncertainty === 0) return [];
   const group = `${tableName}.${name}`;
-  return [
-    {
-      root: table.rows > mostRoots ? group : `${group} ${placeOf(table, row)}`,
-      group,
-      meaning: "expanded",
-      change: uncertainty,
-    },
-  ];
+  const together: Contribution = { root: group, group, meaning: "expanded", ...own(uncertainty) };
+  if (table.rows > mostRoots) return [together];
+  return [together, { ...together, root: `${group} ${placeOf(table, row)}` }];
 }
 
 /** "13 · lo split · along", or the number of the row. */
@@ -56,31 +51,25 @@ export function lackingReadings(
     ...wanted.map((one) => Object.values(one).join(", ")),
     ...blank.map((i) => placeOf(table, i).replaceAll(" · ", ", ")),
   ];
-  return [
-    ...(aside.length === 0
-      ? []
-      : [
-          problem({
-            code: "readings-set-aside",
-            what,
-            got: `${aside.length} ${aside.length === 1 ? "reading" : "readings"} set aside`,
-            why: `judged on fewer readings than the plan expects: ${[...new Set(aside.map(words))].join("; ")}`,
-          }),
-        ]),
-    ...(missing.length === 0
-      ? []
-      : [
-          problem({
-            code: "readings-missing",
-            what,
-            got:
-              missing.length > 3
-                ? `${missing.length} not measured yet`
-                : `${missing.join("; ")}: not measured yet`,
-            why: "judged on fewer readings than the plan expects",
-          }),
-        ]),
-  ];
+  const reservations: Problem[] = [];
+  if (aside.length > 0)
+    reservations.push(
+      problem({
+        code: "readings-set-aside",
+        what: `${what} with ${aside.length} ${aside.length === 1 ? "reading" : "readings"} set aside`,
+        why: `judged on fewer readings than the plan expects: ${[...new Set(aside.map(words))].join("; ")}`,
+      }),
+    );
+  const asked = table.columns.find(({ name: one }) => one === column);
+  if (missing.length > 0 && asked?.optional !== true)
+    reservations.push(
+      problem({
+        code: "readings-missing",
+        what: `${missing.length > 3 ? `${missing.length} readings` : missing.join("; ")} of ${name} not measured yet`,
+        why: "judged on fewer readings than the plan expects",
+      }),
+    );
+  return reservations;
 }
 
 const words = ({ place, why, by }: TableValue["setAside"][number]): string =>

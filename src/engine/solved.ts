@@ -69,7 +69,8 @@ const sameDoubt = (a: readonly Contribution[], b: readonly Contribution[]): bool
     return (
       other !== undefined &&
       one.root === other.root &&
-      one.change === other.change &&
+      one.up === other.up &&
+      one.down === other.down &&
       one.meaning === other.meaning &&
       one.applies?.share === other.applies?.share
     );

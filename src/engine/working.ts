@@ -52,5 +52,9 @@ export function methodWorking(item: MethodItem, results: Results): CellValue | P
   if (isProblem(solution)) return solution;
   const memory = solution.sources.filter(({ known }) => known === "memory").map(cite);
   const own: Standing = memory.length === 0 ? clear : { ...clear, memory };
-  return { type: "solution", solution, standing: joined([...standings, own]) };
+  const all = joined([...standings, own]);
+  const reservations = found.countsMissing
+    ? all.reservations.filter(({ code }) => code !== "readings-missing")
+    : all.reservations;
+  return { type: "solution", solution, standing: { ...all, reservations } };
 }

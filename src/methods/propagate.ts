@@ -30,7 +30,7 @@ export function propagated(d: Declaration, given: Given, solution: Solution, sol
       }
       continue;
     }
-    const [up, down] = [solve(d, shifted(open, root.root, 1)), solve(d, shifted(open, root.root, -1))];
+    const [up, down] = [solve(d, shifted(open, root.root, "up")), solve(d, shifted(open, root.root, "down"))];
     const failed = isProblem(up) ? up : isProblem(down) ? down : undefined;
     if (isProblem(up) || isProblem(down)) {
       const why = atItsEnd(root, failed ? sentence(failed) : "there is no answer");
@@ -38,6 +38,7 @@ export function propagated(d: Declaration, given: Given, solution: Solution, sol
       continue;
     }
     for (const [name, output] of outputs) {
+      if (d.countsDoubt === true && output.kind === "count") continue;
       const [high, low] = [up.outputs[name], down.outputs[name]];
       const newly = !solution.spoilt[name] && (up.spoilt[name] ?? down.spoilt[name])?.[0];
       if (newly) spoil(name, atItsEnd(root, sentence(newly)));
@@ -83,7 +84,7 @@ function movedScalar(
   if ("si" in base) {
     if (!("si" in up) || !("si" in down)) return "other";
     const move = moved(root, up.si - base.si, down.si - base.si);
-    return move.change === 0 ? base : withDoubt(base, move);
+    return move.up === 0 && move.down === 0 ? base : withDoubt(base, move);
   }
   return JSON.stringify(base) === JSON.stringify(up) && JSON.stringify(base) === JSON.stringify(down)
     ? base
@@ -166,11 +167,11 @@ function* doubtsIn(given: Given): Generator<readonly Contribution[]> {
 }
 
 /** The inputs with one cause at an end of its half-width. */
-function shifted(given: Given, root: string, sign: 1 | -1): Given {
+function shifted(given: Given, root: string, end: "up" | "down"): Given {
   const move = <T>(value: T): T | SiValue => {
     if (!isSi(value) || !value.doubt) return value;
-    const change = changeBy(value.doubt, root);
-    return change === 0 ? value : { ...value, si: value.si + sign * change };
+    const change = changeBy(value.doubt, root, end);
+    return change === 0 ? value : { ...value, si: value.si + change };
   };
   const row = (r: ListRow): ListRow =>
     typeof r !== "object" || isSi(r)

@@ -1,5 +1,5 @@
 // What was typed beside a value, as the doubt that travels with it.
-import type { Contribution } from "../standing.ts";
+import { type Contribution, own } from "../standing.ts";
 import { halfWidthOf, type Quantity } from "../units/quantity.ts";
 
 /** Coverage factor to which stated uncertainties are brought before they are added. */
@@ -11,6 +11,6 @@ export function statedDoubt(root: string, typed: Quantity): readonly Contributio
   if (!found || found.halfWidth === 0) return [];
   const { halfWidth, meaning, k } = found;
   return meaning === "limits"
-    ? [{ root, group: root, meaning, change: halfWidth }]
-    : [{ root, group: root, meaning: "expanded", change: (halfWidth * coverage) / k }];
+    ? [{ root, group: root, meaning, ...own(halfWidth) }]
+    : [{ root, group: root, meaning: "expanded", ...own((halfWidth * coverage) / k) }];
 }

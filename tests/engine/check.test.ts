@@ -26,7 +26,7 @@ describe("the five states", () => {
     expect(stateAt(await below("15.0000001 kN", "15 kN"), "c")).toBe("fails");
   });
 
-  test("unproven: within the uncertainty of the limit", async () => {
+  test("unproven: too close to the limit to call", async () => {
     expect(stateAt(await below("14 kN", "15 kN", { uncertainty: "2 kN" }), "c")).toBe("unproven");
   });
 

@@ -84,6 +84,7 @@ const way = { kind: "text", says: "which way across", optional: true } as const;
 
 export const fitOfPair = method({
   id: "fit-of-pair",
+  countsDoubt: true,
   question: "Will this shank go into this hole, and will it locate?",
   inputs: {
     holeSmallest: size("D_min", "smallest reading of the hole"),
