@@ -5,7 +5,7 @@ import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts"
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { kindsAgree } from "../units/kind.ts";
-import { quantity } from "../units/quantity.ts";
+import { oneValue, quantity } from "../units/quantity.ts";
 import { judge, type State } from "../verdict.ts";
 import type { CheckValue, FormulaValue } from "./cell.ts";
 import { asked, reason, shownUnit, warningOf } from "./check-words.ts";
@@ -60,7 +60,7 @@ function limitOf(
   const kind =
     what === "uncertainty" && that.kind === "temperature" ? "temperature difference" : that.named.typed.kind;
   if (looksLikeQuantity(text) && kind !== undefined) {
-    const read = quantity(text, kind);
+    const read = oneValue(text, kind);
     if (!isProblem(read)) return read.si;
     const tree = formulaTree(text);
     const zero = !isProblem(tree) && tree.type === "number" && tree.value === 0;

@@ -7,7 +7,7 @@ import { evaluator } from "../formula/value.ts";
 import { type WorkedStep, workedStep } from "../methods/solution.ts";
 import { isProblem, type Problem } from "../problem.ts";
 import { kindsOf } from "../units/kind.ts";
-import { quantity } from "../units/quantity.ts";
+import { oneValue } from "../units/quantity.ts";
 import type { Unit } from "../units/unit.ts";
 import type { FormulaValue, Named } from "./cell.ts";
 import { number, type Results, resolve, truth, unknownName } from "./scope.ts";
@@ -29,7 +29,7 @@ export const looksLikeQuantity = (text: string): boolean => /^\s*[-+−]?[.\d]/.
 
 function treeOf(text: string): Tree | Problem {
   if (!looksLikeQuantity(text)) return parse(text);
-  const read = quantity(text);
+  const read = oneValue(text);
   if (!isProblem(read)) return { type: "quantity", quantity: read, at: 1 };
   const tree = parse(text);
   return isProblem(tree) ? read : tree;

@@ -2,7 +2,7 @@
 import type { GivenItem, SpreadText } from "../document/item.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Kind, kindsOf } from "../units/kind.ts";
-import { type Quantity, quantity } from "../units/quantity.ts";
+import { oneValue, type Quantity } from "../units/quantity.ts";
 import { type Scan, scan } from "../units/scan.ts";
 import type { CellValue } from "./cell.ts";
 
@@ -95,17 +95,17 @@ function textValue(item: GivenItem, text: string): CellValue | Problem {
 /** Half-width of a stated spread in SI; a percentage is taken of the value. */
 function spreadHalfWidth(spread: SpreadText, of: Quantity): number | undefined | Problem {
   if (spread.form === "plusMinus") {
-    const width = quantity(spread.plusMinus, spread.plusMinus.includes("%") ? "ratio" : of.kind);
+    const width = oneValue(spread.plusMinus, spread.plusMinus.includes("%") ? "ratio" : of.kind);
     if (isProblem(width)) return width;
     const share = spread.plusMinus.includes("%");
     return share ? Math.abs(of.si) * width.si : Math.abs(width.si);
   }
   if (spread.form === "resolution") {
-    const step = quantity(spread.resolution, of.kind);
+    const step = oneValue(spread.resolution, of.kind);
     return isProblem(step) ? step : step.si / 2;
   }
-  const lower = quantity(spread.lower, of.kind);
-  const upper = quantity(spread.upper, of.kind);
+  const lower = oneValue(spread.lower, of.kind);
+  const upper = oneValue(spread.upper, of.kind);
   if (isProblem(lower)) return lower;
   return isProblem(upper) ? upper : (upper.si - lower.si) / 2;
 }

@@ -67,14 +67,15 @@ function readText(text: string, expected: Kind | undefined): Reading | Problem |
 
 function question(text: string, reading: LineReading, readAs: string, typed: string): Problem {
   const { unit, shownIn } = reading.unit;
+  const plain = valueWords(reading.value, unit, shownIn) + typed;
   return problem({
     code: "confirm-reading",
     what: unit.kinds[0] ?? "quantity",
     got: `"${text}"`,
-    must: "be confirmed once",
+    must: `be confirmed once, or be written ${plain}`,
     why: reading.ask,
     hint: `read as ${readAs}`,
-    suggestions: [valueWords(reading.value, unit, shownIn) + typed],
+    suggestions: [plain],
   });
 }
 

@@ -61,7 +61,7 @@ function notRead(
   const target = to === undefined ? undefined : unit(to);
   const asked = as ? [as] : target && !isProblem(target) && target.kinds[0] ? [target.kinds[0]] : undefined;
   const meanings = wouldMean(found.text, asked);
-  const refusal = found.problem ?? quantity(found.text, as);
+  const refusal = found.problem ?? quantity(found.text, as, { confirmed: true });
   if (!isProblem(refusal)) return refused(nothing, json);
   if (json || meanings.length === 0) return refused(refusal, json);
   const rows = meanings.map((m, i) => [
@@ -122,7 +122,7 @@ const isCoherent = (u: Converted["unit"]): boolean => u.factor.n === 1n && u.fac
 
 /** A reading of 50 degF is 283.15 K; a change of 50 degF is 27.78 K. The other one is always said. */
 function asDifference(text: string): string {
-  const difference = quantity(text, "temperature difference");
+  const difference = quantity(text, "temperature difference", { confirmed: true });
   const kelvin = isProblem(difference) ? difference : convert(difference, "K");
   if (isProblem(kelvin)) return 'for a difference add --as "temperature difference"';
   return `as a difference it would be ${kelvin.text} (--as "temperature difference")`;

@@ -2,7 +2,7 @@
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem } from "../../problem.ts";
 import { inUnit } from "../../units/in-unit.ts";
-import { quantity } from "../../units/quantity.ts";
+import { oneValue } from "../../units/quantity.ts";
 import { unit } from "../../units/unit.ts";
 import type { SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
@@ -28,7 +28,7 @@ export function frontFromPage(
   });
   const [nominal] = nominals;
   const stated = item.uncertainty?.of[column];
-  const smallest = stated === undefined ? undefined : quantity(stated, kind);
+  const smallest = stated === undefined ? undefined : oneValue(stated, kind);
   if (nominal === undefined || nominals.length > 1 || smallest === undefined || isProblem(smallest))
     return undefined;
   const decimals = decimalsRead(inUnit(smallest.si, shown));

@@ -5,7 +5,7 @@ import { isBeyond } from "../../engine/reading.ts";
 import { median } from "../../median.ts";
 import { isProblem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
-import { type Quantity, quantity } from "../../units/quantity.ts";
+import { oneValue, type Quantity } from "../../units/quantity.ts";
 import { type Unit, unit } from "../../units/unit.ts";
 import { groupWords } from "../readings/place-words.ts";
 import type { Step } from "../readings/places.ts";
@@ -88,7 +88,7 @@ function distance(si: number, shown: Unit): string {
 function limitOf(item: ReadingItem, column: string, value: Quantity): Quantity | undefined {
   const text = item.odd?.[column];
   if (text === undefined) return undefined;
-  const limit = quantity(text, value.kind);
+  const limit = oneValue(text, value.kind);
   return isProblem(limit) ? undefined : limit;
 }
 
@@ -110,7 +110,7 @@ function nearerOf(
   const inside = value.si >= Math.min(...others) && value.si <= Math.max(...others);
   if (inside) return undefined;
   return neighbours(text, front).find((other) => {
-    const meant = quantity(`${other} ${value.unit.text}`, value.kind);
+    const meant = oneValue(`${other} ${value.unit.text}`, value.kind);
     return !isProblem(meant) && Math.abs(meant.si - middle) < away;
   });
 }

@@ -161,7 +161,7 @@ function otherKinds(typed: Quantity): readonly (readonly [Kind, Quantity])[] {
   const also = typed.kind === "temperature" ? ([...kinds, "temperature difference"] as const) : kinds;
   return [...new Set(also)].flatMap((kind) => {
     if (kind === typed.kind || kind === "energy") return []; // a torque is hardly ever meant as energy
-    const other = quantity(typed.text, kind);
+    const other = quantity(typed.text, kind, { confirmed: true });
     return isProblem(other) || usualAnswers(other).length === 0 ? [] : [[kind, other] as const];
   });
 }
