@@ -7,9 +7,12 @@ export interface ConversionRequest {
   readonly to: string;
 }
 
+const longest = 200;
+
 /** In "10 to 12 mm" no unit follows the word. */
 export function conversionRequest(typed: string): ConversionRequest | undefined {
-  const [, text = "", to = ""] =
-    /^(.+?)(?: +(?:to|into) +| *(?:->|\u2192|=>) *)(\D.*)$/.exec(typed.trim()) ?? [];
-  return to === "" || isProblem(unit(to)) ? undefined : { text, to };
+  if (typed.length > longest) return undefined;
+  const [text = "", to = "", more] = typed.split(/ (?:to|into) |->|\u2192|=>/).map((part) => part.trim());
+  const isRequest = text !== "" && /^\D/.test(to) && more === undefined && !isProblem(unit(to));
+  return isRequest ? { text, to } : undefined;
 }

@@ -6,6 +6,7 @@ import { conversionRequest } from "./conversion-request.ts";
 import { isDesignation } from "./designation.ts";
 import { hasForeignLetters } from "./foreign-letters.ts";
 import { type Kind, kinds } from "./kind.ts";
+import { multiply } from "./rational.ts";
 import { readingWords, readLine, valueWords } from "./read-line.ts";
 import { bracketSpread, readSpread, type SpreadReading, worse } from "./read-spread.ts";
 import { spreadParts } from "./spread-text.ts";
@@ -40,12 +41,15 @@ export function scan(text: string, expected?: Kind): Scan {
   return {
     text,
     outcome: value.level,
-    quantity: { ...quantityOf(text, value.value, value.unit.unit, expected), ...carried },
+    quantity: { ...quantityOf(text, value.value, value.unit.unit, expected), ...stepOf(value), ...carried },
     readAs,
     ...carried,
     ...(value.level === "warn" ? { problem: question(text, value, readAs, reading) } : {}),
   };
 }
+
+const stepOf = ({ step, unit }: LineReading): Pick<Quantity, "step"> =>
+  step ? { step: multiply(step, unit.unit.factor) } : {};
 
 type Reading = Omit<SpreadReading, "spread"> & {
   readonly spread?: TypedSpread;

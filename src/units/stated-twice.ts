@@ -11,9 +11,11 @@ export interface Twice {
 
 /** A bracket that holds a number and a unit, after a number and a unit; 12.0005(5) and 6 bar(g) hold none. */
 export function statedTwice(line: string): Twice | undefined {
-  const [, first = "", second = ""] =
-    /^([-+]?[.\d].*[^\s\d(\u2009]) ?[([]([-+]?\.?\d[^()[\]]*[^\d\s.,()[\]][^()[\]]*)[)\]]$/.exec(line) ?? [];
-  return first === "" ? undefined : { first, second };
+  const open = Math.max(line.lastIndexOf("("), line.lastIndexOf("["));
+  const [first, second] = [line.slice(0, Math.max(open, 0)).trimEnd(), line.slice(open + 1, -1).trim()];
+  const closes = line.endsWith(line[open] === "(" ? ")" : "]");
+  const isQuantity = (text: string): boolean => /^[-+]?\.?\d/.test(text) && /[^\d\s.,()[\]]$/.test(text);
+  return open > 0 && closes && isQuantity(first) && isQuantity(second) ? { first, second } : undefined;
 }
 
 export interface Compared {

@@ -243,7 +243,7 @@ describe("a bare number", () => {
     const found = scan("12.0005", "length");
     expect(found.outcome).toBe("refuse");
     expect(found.problem?.suggestions).toEqual(["12.0005 mm", "12.0005 in", "12.0005 um", "12.0005 thou"]);
-    expect(found.problem?.why).toContain("12.0005 in = 304.8 mm");
+    expect(found.problem?.why).toContain("12.0005 in = 304.813 mm");
   });
   test("without any field is asked about as a torque first", () => {
     expect(scan("140").problem?.why).toContain("140 lbf.ft = 189.8 N.m");
