@@ -95,7 +95,7 @@ function limitOf(item: ReadingItem, column: string, value: Quantity): Quantity |
 /** A zero too many or too few, where the reading without it lies nearer. */
 function slipOf({ text, value, front }: Asked, middle: number, away: number): string | undefined {
   const other = front && zeroSlip(text, front);
-  const meant = other === undefined ? undefined : quantity(`${other} ${value.unit.text}`, value.kind);
+  const meant = other === undefined ? undefined : oneValue(`${other} ${value.unit.text}`, value.kind);
   return meant && !isProblem(meant) && Math.abs(meant.si - middle) < away ? other : undefined;
 }
 
