@@ -21,6 +21,7 @@ import {
   labelOf,
   limitText,
   missingParts,
+  noteName,
   rowState,
   stateOf,
   whyNoAnswer,
@@ -33,6 +34,9 @@ export const pageRecord = (page: CheckedPage) => ({
   title: page.title,
   checks: page.cells.filter(isCheck).map((cell) => checkRecord(cell, page.unitOf)),
   cells: page.cells.filter((cell) => !isCheck(cell)).flatMap((cell) => cellRecords(cell, page.unitOf)),
+  ...(page.remarks.length > 0 && {
+    remarks: page.remarks.map(({ cell, found }) => problemRecord(found.at(noteName(cell)))),
+  }),
   ...(page.problems.length > 0 && { problems: page.problems.map((p) => problemRecord(p)) }),
 });
 

@@ -30,7 +30,13 @@ export function pageLines(page: CheckedPage): string[] {
     `${page.file}: ${page.title}`,
     ...(checks.length === 0 ? ["  no checks on this page"] : checks.flatMap(checkLines)),
     ...(silent.length === 0 ? [] : ["", "  no answer elsewhere", ...columns(silent, "    ")]),
+    ...remarkLines(page),
   ];
+}
+
+function remarkLines({ remarks }: CheckedPage): string[] {
+  const rows = remarks.map(({ cell, found }) => [noteName(cell), worded(found)]);
+  return rows.length === 0 ? [] : ["", "  remarks", ...columns(rows, "    ")];
 }
 
 function checkLines(cell: Cell): string[] {

@@ -1,8 +1,9 @@
 // One page, worked out and laid open: its checks, its cells, and what has no answer.
 import type { Item } from "../document/item.ts";
-import type { Cell, CheckValue, ProseValue, RowOf } from "../engine/cell.ts";
+import type { Cell, CheckValue, RowOf } from "../engine/cell.ts";
 import type { LivePage } from "../engine/live-page.ts";
 import { openPage } from "../engine/open-page.ts";
+import { noteOfCell, unboundNumbers } from "../engine/unbound-numbers.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import type { State } from "../verdict.ts";
@@ -16,6 +17,13 @@ export interface CheckedPage {
   readonly problems: readonly Problem[];
   readonly cells: readonly Cell[];
   readonly unitOf: UnitChoice;
+  /** Said beside the states, and changing none. */
+  readonly remarks: readonly Remark[];
+}
+
+export interface Remark {
+  readonly cell: Cell;
+  readonly found: Problem;
 }
 
 const unread = (file: string, problems: readonly Problem[]): CheckedPage => ({
@@ -24,6 +32,7 @@ const unread = (file: string, problems: readonly Problem[]): CheckedPage => ({
   problems,
   cells: [],
   unitOf: usualUnit,
+  remarks: [],
 });
 
 export async function checkedPage(file: string): Promise<CheckedPage> {
@@ -42,7 +51,7 @@ async function settled(live: LivePage, file: string): Promise<CheckedPage> {
   const { page, unitOf } = live;
   const cells = live.cells();
   live.dispose();
-  return { file, title: page.title, problems: [], cells, unitOf };
+  return { file, title: page.title, problems: [], cells, unitOf, remarks: unboundNumbers(cells, unitOf) };
 }
 
 export const isCheck = (cell: Cell): boolean => cell.item.kind === "check";
@@ -81,16 +90,12 @@ export function limitText(value: CheckValue): string {
   return atMost === undefined ? "" : `at most ${text(atMost)}`;
 }
 
-/** The note that a cell is, or that stands beside it. */
-export const noteOf = ({ value, note }: Cell): ProseValue | undefined =>
-  !isProblem(value) && value.type === "prose" ? value : note;
-
 /** "note at line 12": lines are counted as on the sheet. */
 export const noteName = ({ item }: Cell): string => `note at line ${item.index + 1}`;
 
 /** Values that a note asks for and that have no answer. */
 export const missingInNote = (cell: Cell): readonly Problem[] =>
-  Object.entries(noteOf(cell)?.bound ?? {}).flatMap(([formula, { problem }]) =>
+  Object.entries(noteOfCell(cell)?.bound ?? {}).flatMap(([formula, { problem }]) =>
     problem ? [root(problem).at(`{${formula}}`)] : [],
   );
 

@@ -1,7 +1,7 @@
 // A reading item → typed columns in SI. A blank is missing; every field keeps its text and its line.
 import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Kind } from "../units/kind.ts";
-import { type Quantity, quantity } from "../units/quantity.ts";
+import { oneValue, type Quantity } from "../units/quantity.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import { kindOfQuantity, meantBy, unitHint } from "./column-heading.ts";
 import { type CsvTable, type Heading, readCsv } from "./csv.ts";
@@ -189,5 +189,5 @@ function readField(
 ): Quantity | Problem {
   const number = pointed(text, decimal);
   if (isProblem(number)) return number;
-  return quantity(inHeading && isBare(text) ? `${number} ${inHeading.text}` : number, kind);
+  return oneValue(inHeading && isBare(text) ? `${number} ${inHeading.text}` : number, kind);
 }

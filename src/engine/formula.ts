@@ -9,7 +9,7 @@ import { isProblem, type Problem } from "../problem.ts";
 import { clear, type Standing } from "../standing.ts";
 import { baseUnit } from "../units/base-unit.ts";
 import { kindsOf } from "../units/kind.ts";
-import { quantity } from "../units/quantity.ts";
+import { oneValue } from "../units/quantity.ts";
 import type { Unit } from "../units/unit.ts";
 import type { FormulaValue, Named } from "./cell.ts";
 import { standingOf } from "./formula-standing.ts";
@@ -32,7 +32,7 @@ export const looksLikeQuantity = (text: string): boolean => /^\s*[-+−]?[.\d]/.
 
 function treeOf(text: string): Tree | Problem {
   if (!looksLikeQuantity(text)) return parse(text);
-  const read = quantity(text);
+  const read = oneValue(text);
   if (!isProblem(read)) return { type: "quantity", quantity: read, at: 1 };
   const tree = parse(text);
   return isProblem(tree) ? read : tree;

@@ -3,7 +3,7 @@ import type { PictureItem } from "../document/item.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords } from "../units/dimension.ts";
 import { kindsOf } from "../units/kind.ts";
-import { quantity } from "../units/quantity.ts";
+import { oneValue } from "../units/quantity.ts";
 import { asList } from "./as-list.ts";
 import type { PictureInput, PictureValue } from "./cell.ts";
 import { looksLikeQuantity, workOut } from "./formula.ts";
@@ -22,7 +22,7 @@ export function pictureValue(item: PictureItem, results: Results): PictureValue 
 function pictureInput(text: string, results: Results, field: PictureField | undefined): PictureInput {
   if (field?.is === "word" && field.choices.includes(text)) return { kind: "text", text };
   if (looksLikeQuantity(text)) {
-    const read = quantity(text);
+    const read = oneValue(text);
     if (!isProblem(read))
       return { kind: read.kind ?? kindsOf(read.unit.dimension)[0] ?? "ratio", si: read.si };
   }

@@ -2,13 +2,14 @@
 // sheet would show it. A number in a note is bound or it is not there, so it never contradicts the sums.
 import { boundIn } from "../document/bound-formulas.ts";
 import { type Block, parseMarkdown } from "../document/markdown.ts";
-import type { Tree } from "../formula/tree.ts";
+import { names, type Tree } from "../formula/tree.ts";
 import { formatShort, formatValue, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem } from "../problem.ts";
+import { sameDimension } from "../units/dimension.ts";
 import { formatIn } from "../units/format.ts";
 import { toNumber } from "../units/rational.ts";
 import type { Unit } from "../units/unit.ts";
-import type { BoundText, CellValue, ProseValue, QuantityValue } from "./cell.ts";
+import type { BoundText, CellValue, FormulaValue, ProseValue, QuantityValue } from "./cell.ts";
 import { askedUnit } from "./check-words.ts";
 import { formulaTree, workOut } from "./formula.ts";
 import { type Results, upstream } from "./scope.ts";
@@ -56,33 +57,57 @@ function numberText(formula: string, results: Results, unitOf: UnitChoice): stri
   const worked = workOut(formula, undefined, formula, results);
   if (isProblem(worked)) return worked;
   if (worked.kind === "yes/no") return worked.si === 1 ? "yes" : "no";
-  const at = namedIn(worked.step.tree);
-  const cell = at && results.get(at.name);
-  const known = cell === undefined || isProblem(cell) ? undefined : cell;
-  if (known?.type === "quantity") return typedText(known, unitOf);
-  const asked = known && askedUnit(known, at?.output);
-  return formatValue(worked.si, worked.kind, asked ?? worked.unit ?? unitOf(worked.kind ?? "ratio"), true);
+  const { tree } = worked.step;
+  const cell = tree.type === "name" ? results.get(tree.name) : undefined;
+  if (cell && !isProblem(cell) && cell.type === "quantity") return typedText(cell, unitOf);
+  const shown = sharedUnit(names(tree), worked, results, unitOf) ?? worked.unit ?? unitOf(worked.kind ?? "ratio");
+  return isReading(tree, results)
+    ? formatShort(worked.si, shown, true)
+    : formatValue(worked.si, worked.kind, shown, true);
 }
 
-/** The name whose unit the answer has: it stands alone, or one number is taken of its column. */
-function namedIn(tree: Tree): Extract<Tree, { type: "name" }> | undefined {
-  if (tree.type === "name") return tree;
-  const [of] = tree.type === "call" && tree.name !== "count" ? tree.args : [];
-  return of?.type === "name" ? of : undefined;
+/** The smallest and the largest of a column were read, not worked out. */
+function isReading(tree: Tree, results: Results): boolean {
+  if (tree.type !== "call" || (tree.name !== "smallest" && tree.name !== "largest")) return false;
+  const [of] = tree.args;
+  const cell = of?.type === "name" ? results.get(of.name) : undefined;
+  return cell !== undefined && !isProblem(cell) && cell.type === "table";
 }
 
-/** What was typed keeps its digits, and the spread that was stated with it. */
+/** The unit that all names of the answer's own dimension are shown in, where it is one: um less um is um. */
+function sharedUnit(
+  used: readonly string[],
+  { dimension }: FormulaValue,
+  results: Results,
+  unitOf: UnitChoice,
+): Unit | undefined {
+  const units = used.flatMap((name) => {
+    const [base = "", part] = name.split(".");
+    const cell = results.get(base);
+    if (cell === undefined || isProblem(cell)) return [];
+    const shown = cell.type === "quantity" ? givenUnit(cell, unitOf) : askedUnit(cell, part);
+    return shown && sameDimension(shown.dimension, dimension) ? [shown] : [];
+  });
+  const [first] = units;
+  return units.every((one) => one.text === first?.text) ? first : undefined;
+}
+
+/** What was typed keeps its digits, and the spread that was stated with it; "520 lbf·ft (705.0 N·m)". */
 function typedText(value: QuantityValue, unitOf: UnitChoice): string {
+  const { unit } = value.typed;
   const shown = givenUnit(value, unitOf);
-  const number = formatShort(value.si, shown, true);
-  return value.halfWidth === undefined
-    ? number
-    : `${number} ± ${formatIn(value.halfWidth, shown, { significant: 2, label: true })}`;
+  const number = formatShort(value.si, unit, true);
+  const doubt =
+    value.halfWidth === undefined || unit.offset
+      ? ""
+      : ` ± ${formatIn(value.halfWidth, unit, { significant: 2, label: true })}`;
+  const other = shown.text === unit.text ? "" : ` (${formatShort(value.si, shown, true)})`;
+  return number + doubt + other;
 }
 
 /**
- * As typed where its unit is the page's own or a metric multiple of it, 15 um beside mm; a value typed
- * in another system stands in the page's unit, so that it can be compared with the numbers around it.
+ * The unit it was typed in, where that is the page's own or a metric multiple of it, 15 um beside mm; else
+ * the page's unit, so that it can be compared with the numbers around it.
  */
 function givenUnit({ kind, typed }: QuantityValue, unitOf: UnitChoice): Unit {
   const page = kind && unitOf(kind);

@@ -7,7 +7,7 @@ import { median } from "../median.ts";
 import { coverage } from "../methods/stated-doubt.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import { oneValue, quantity } from "../units/quantity.ts";
+import { oneValue } from "../units/quantity.ts";
 import { atMost } from "../verdict.ts";
 import type { CellValue, ReadingState, SetAside, TableColumn } from "./cell.ts";
 
@@ -173,7 +173,7 @@ function markOdd(
   for (const [name, text] of Object.entries(item.odd ?? {})) {
     const column = columns.find((c) => c.name === name);
     if (!column || column.kind === "tag" || column.kind === "text") continue;
-    const most = quantity(text, column.kind);
+    const most = oneValue(text, column.kind);
     if (isProblem(most)) return most.with({ where: item.name, what: `odd of ${name}` });
     const [first] = item.key ?? [];
     const entered = [...states.keys()].filter((row) => states[row] === "entered");

@@ -5,7 +5,6 @@
 import { create, type MathNode, parseDependencies } from "mathjs/number";
 import { isProblem, type Problem } from "../problem.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
-import { scan } from "../units/scan.ts";
 import { isFunctionName, takesSeveral } from "./functions.ts";
 import { placed, refusal } from "./refusal.ts";
 import { checkOrder } from "./token-order.ts";
@@ -196,7 +195,7 @@ function argumentHint(name: string): { hint?: string } {
 function readQuantity(text: string, at: number): Quantity | Problem {
   const read = quantity(text);
   if (isProblem(read)) return placed(read, at);
-  if (scan(text).spread) {
+  if (read.spread) {
     return refusal("formula-spread", at, {
       got: text,
       must: "be one value",

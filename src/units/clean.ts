@@ -1,10 +1,14 @@
 // One spelling for each sign before anything is read: two micro signs, many minus signs, dots, primes and spaces.
+import { inLatin } from "./foreign-letters.ts";
 import { phrases } from "./spellings.ts";
 
 const signs: Readonly<Record<string, string>> = {
   "\u2212": "-", // minus
   "\u2010": "-", // hyphen
   "\u2011": "-", // no-break hyphen
+  "\u2013": "-", // dashes, of a range or of a mixed number
+  "\u2014": "-",
+  "\u2026": "...",
   "\u00b5": "u", // micro sign
   "\u03bc": "u", // Greek mu
   "\u00b7": "·",
@@ -44,7 +48,7 @@ const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
  * Phrases such as "pound-force", "square inch" and "deg C" become the listed units.
  */
 export function clean(text: string): string {
-  const plain = text
+  const plain = inLatin(text)
     .replace(/[^\x20-\x7e]/g, (sign) => signs[sign] ?? sign)
     .replace(/(⁻?)([⁰¹²³⁴⁵⁶⁷⁸⁹]+)/g, (_, minus: string, digits: string) => {
       const ordinary = digits.replace(/./g, (digit) => String(superscripts.indexOf(digit)));

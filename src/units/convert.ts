@@ -2,8 +2,10 @@
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { sameDimension } from "./dimension.ts";
 import { withUnit } from "./format.ts";
+import { inTarget, keptDigits } from "./kept-digits.ts";
 import { type Kind, withArticle } from "./kind.ts";
-import { divide, type Rational, subtract, toDecimal, toNumber } from "./rational.ts";
+import { type Rational, toNumber } from "./rational.ts";
+import { spreadIn } from "./spread-in.ts";
 import { commonKind, type Quantity } from "./typed.ts";
 import { type Unit, unit } from "./unit.ts";
 
@@ -13,20 +15,29 @@ export interface Converted {
   readonly value: number;
   readonly exact: Rational;
   readonly unit: Unit;
-  /** "24.86 N.m": 4 significant digits, rounded from the exact value. */
+  /** "24.86 N.m": 4 significant digits, rounded from the exact value; a length keeps its typed place. */
   readonly text: string;
+  /** "± 0.5 N.m" or "30.46 psi to 37.71 psi", where a spread was typed. */
+  readonly spread?: string;
 }
 
 /** "lbf.ft", a trade notation, or for a temperature the reading or the difference that fits. */
 export function convert(q: Quantity, to: string): Converted | Problem {
   const target = targetUnit(q, to);
-  return isProblem(target) ? target : convertTo(q.exact, target);
+  return isProblem(target) ? target : convertTo(q, target);
 }
 
-/** An exact SI value in a unit. */
-export function convertTo(si: Rational, target: Unit): Converted {
-  const exact = divide(target.offset ? subtract(si, target.offset) : si, target.factor);
-  return { value: toNumber(exact), exact, unit: target, text: withUnit(toDecimal(exact, 4), target) };
+/** A quantity in a unit of its kind. */
+export function convertTo(q: Pick<Quantity, "exact" | "step" | "spread">, target: Unit): Converted {
+  const exact = inTarget(q.exact, target);
+  const spread = spreadIn(q, target);
+  return {
+    value: toNumber(exact),
+    exact,
+    unit: target,
+    text: withUnit(keptDigits(exact, target, q.step), target),
+    ...(spread === undefined ? {} : { spread }),
+  };
 }
 
 function targetUnit(q: Quantity, to: string): Unit | Problem {

@@ -168,6 +168,8 @@ export const atoms = {
   arcmin: { times: "1/60", of: "deg", angle: 1, label: "′" },
   arcsec: { times: "1/60", of: "arcmin", angle: 1, label: "″" },
   rev: { times: "2", pi: 1, of: "rad", angle: 1 },
+  // Of a hexagon nut, as turns after snug are counted.
+  flat: { times: "1/6", of: "rev", angle: 1 },
   gon: { times: "1/400", of: "rev", angle: 1 },
   "angular mil": { times: "1/6400", of: "rev", angle: 1 },
   rpm: { of: "rev/min", angle: 1, capitals: true },

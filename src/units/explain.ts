@@ -57,15 +57,21 @@ export interface Answer {
   readonly value: number;
   /** "15.82 N.m" */
   readonly text: string;
+  /** As of a Converted. */
+  readonly spread?: string;
 }
 
-/** The quantity in every usual unit of its kind but its own. */
+const size = 1e-3; // m; ours: above it a length is a size, below it a deviation, a clearance or a thickness
+
+/** The quantity in every usual unit of its kind but its own; a size is not given in um or thou. */
 export function usualAnswers(q: Quantity): readonly Answer[] {
   if (q.kind === undefined) return [];
+  const isSize = q.kind === "length" && Math.abs(q.si) >= size;
   return kinds[q.kind].usual.flatMap((name) => {
     const target = unit(name, q.kind);
     if (isProblem(target) || target.text === q.unit.text) return [];
-    const { value, text } = convertTo(q.exact, target);
-    return [{ unit: target, value, text }];
+    if (isSize && (target.text === "um" || target.text === "thou")) return [];
+    const { exact: _, ...answer } = convertTo(q, target);
+    return [answer];
   });
 }

@@ -59,16 +59,20 @@ export function findAtom(word: string): Found | undefined {
   return undefined;
 }
 
-/** Listed units that differ from the word in case only: what a person may have meant. */
+/** Listed units that differ from the word in case only, the least different first: what a person may have meant. */
 export function sameButForCase(word: string): readonly string[] {
   const lower = word.toLowerCase();
   const letters = ["", ...Object.keys(prefixes)];
-  return Object.entries(atoms).flatMap(([name, atom]: [string, Atom]) =>
-    letters
-      .filter((prefix) => prefix === "" || atom.prefixes?.split(" ").includes(prefix))
-      .map((prefix) => prefix + name)
-      .filter((text) => text.toLowerCase() === lower && text !== word),
-  );
+  const inOtherCase = (text: string): number =>
+    Array.from(text).filter((letter, place) => letter !== word[place]).length;
+  return Object.entries(atoms)
+    .flatMap(([name, atom]: [string, Atom]) =>
+      letters
+        .filter((prefix) => prefix === "" || atom.prefixes?.split(" ").includes(prefix))
+        .map((prefix) => prefix + name)
+        .filter((text) => text.toLowerCase() === lower && text !== word),
+    )
+    .sort((a, b) => inOtherCase(a) - inOtherCase(b));
 }
 
 export interface Measure {

@@ -16,6 +16,10 @@ export interface NumberText {
   readonly standard?: Rational;
   /** Typed with a decimal point, so that it is no half of a fraction. */
   readonly decimal: boolean;
+  /** The sign as typed, which the value of -0 cannot keep: -0°30' is half a degree below zero. */
+  readonly negative: boolean;
+  /** What one step of the last typed digit is worth: 0.001 for 25.012; a fraction has none. */
+  readonly step?: Rational;
 }
 
 const thin = "\u2009";
@@ -47,6 +51,8 @@ export function readNumber(text: string, from: number): NumberText | Problem | u
   if (whole.digits === "" && !(text[at] === "." && /\d/.test(text[at + 1] ?? ""))) return undefined;
   const minus = sign === "-" ? "-" : "";
   if (text[whole.end] === ",") return readComma(text, minus, whole);
+  const apostrophe = apostropheGroups(text, minus, whole);
+  if (apostrophe) return apostrophe;
   if (text[whole.end] === "." && /\d/.test(text[whole.end + 1] ?? ""))
     return readDecimals(text, minus, whole, false);
   return readFraction(text, minus, whole) ?? finish(text, { minus, ...whole, decimals: "" });
@@ -75,6 +81,19 @@ function readWhole(text: string, at: number): Run {
     note ||= space === " ";
   }
   return { digits, end, note };
+}
+
+/** 1'500 N groups its digits by an apostrophe; 5'6" are feet and inches, and 5'120" is answered as those. */
+function apostropheGroups(text: string, minus: string, { digits, end }: Run): Problem | undefined {
+  const [, list, point = ""] = /^((?:'\d{3})+)(\.\d+)?(?![\d'"])/.exec(text.slice(end)) ?? [];
+  if (list === undefined || digits.length > 3) return undefined;
+  return failed({
+    code: "number-apostrophe",
+    got: `"${minus}${digits}${list}${point}"`,
+    must: "be written without an apostrophe",
+    why: "an apostrophe stands for feet or minutes of arc",
+    suggestions: [`${minus}${digits}${list.replaceAll("'", "")}${point}`],
+  });
 }
 
 function readDecimals(text: string, minus: string, whole: Run, comma: boolean): NumberText | Problem {
@@ -153,7 +172,14 @@ function readFraction(text: string, minus: string, whole: Run): NumberText | Pro
       must: "have a fraction below 1 after the whole number",
     });
   const value = minus === "-" ? negate(size) : size;
-  return { value, end: whole.end + fraction[0].length, plain, note: mixed !== null, decimal: false };
+  return {
+    value,
+    end: whole.end + fraction[0].length,
+    plain,
+    note: mixed !== null,
+    decimal: false,
+    negative: minus === "-",
+  };
 }
 
 function mixedValue(whole: string, top: string, bottom: string): Rational | undefined {
@@ -188,6 +214,8 @@ function finish(text: string, { minus, digits, decimals, end, note }: Parts): Nu
     plain,
     note,
     decimal: decimals !== "",
+    negative: minus === "-",
+    step: last,
     ...(standard ? { standard } : {}),
   };
 }

@@ -7,10 +7,18 @@ import type { Quantity } from "./typed.ts";
 export { type HalfWidth, halfWidthOf } from "./half-width.ts";
 export { type Quantity, quantityOf, type TypedSpread } from "./typed.ts";
 
-/** Keeps what the scanner accepts, shows or asks about; a designation is no quantity. */
-export function quantity(text: string, expected?: Kind): Quantity | Problem {
+export interface HowRead {
+  /** The person has been asked, or is asked beside the value: a reading that has to be confirmed is kept. */
+  readonly confirmed?: true;
+}
+
+/**
+ * Keeps what the scanner accepts or shows. A designation is no quantity, and what has to be asked about is
+ * a question here too, with the text that asks nothing; a field that can ask uses `scan`.
+ */
+export function quantity(text: string, expected?: Kind, how: HowRead = {}): Quantity | Problem {
   const found = scan(text, expected);
-  if (found.quantity) return found.quantity;
+  if (found.quantity && (found.outcome !== "warn" || how.confirmed)) return found.quantity;
   return (
     found.problem ??
     problem({

@@ -75,7 +75,9 @@ function outOfReach(
 /** "torque, 25 lbf.in"; shop talk is shown in the unit it stands for. */
 export function readingWords({ value, unit: reading }: LineReading, expected: Kind | undefined): string {
   const kind = expected ?? reading.unit.kinds[0] ?? inBaseWords(reading.unit.dimension);
-  return `${reading.label ? `${reading.label} ` : ""}${kind}, ${valueWords(value, reading.unit, reading.shownIn)}`;
+  const { label } = reading;
+  const named = label === "across flats" ? `${kind} ${label}` : label ? `${label} ${kind}` : kind;
+  return `${named}, ${valueWords(value, reading.unit, reading.shownIn)}`;
 }
 
 /** "0.0005 in": the exact decimal where it is short, else ten digits. */

@@ -36,7 +36,7 @@ export function readSpread(
   parts: SpreadParts,
   expected: Kind | undefined,
 ): SpreadReading | Problem {
-  if (parts.form === "limits") return readLimits(line, parts.lower, parts.upper, expected);
+  if (parts.form === "limits") return readLimits(line, parts, expected);
   const reading = readLine(parts.value, expected);
   if (isProblem(reading)) return reading;
   const kind = expected ?? reading.unit.unit.kinds[0];
@@ -118,7 +118,7 @@ function withHalf(
 
 const order: readonly Level[] = ["accept", "note", "warn"];
 
-function worse(reading: LineReading, side: Pick<Side, "level" | "ask">): LineReading {
+export function worse(reading: LineReading, side: Pick<Side, "level" | "ask">): LineReading {
   const level = order.indexOf(side.level) > order.indexOf(reading.level) ? side.level : reading.level;
   const ask = reading.ask ?? side.ask;
   return { ...reading, level, ...(ask === undefined ? {} : { ask }) };
@@ -145,14 +145,15 @@ function readDeviations(
 
 function readLimits(
   line: string,
-  lower: string,
-  upper: string,
+  { lower, upper, ascending }: Extract<SpreadParts, { form: "limits" }>,
   expected: Kind | undefined,
 ): SpreadReading | Problem {
   const [low, high] = [readLine(lower, expected), readLine(upper, expected)];
   if (isProblem(low)) return low;
   if (isProblem(high)) return high;
   if (low.unit.unit.text !== high.unit.unit.text) return bad(line, "both limits in one unit");
+  if (ascending && compare(low.value, high.value) >= 0)
+    return bad(line, "the smaller number of a range first; a difference is not worked out here");
   const middle = divide(add(low.value, high.value), rational(2));
   const noted = worse(worse(low, high), { level: "note" });
   return between(

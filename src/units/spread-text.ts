@@ -5,7 +5,7 @@
 export type SpreadParts =
   | { readonly form: "plusMinus"; readonly value: string; readonly half: string; readonly note: boolean }
   | { readonly form: "deviations"; readonly value: string; readonly upper: string; readonly lower: string }
-  | { readonly form: "limits"; readonly lower: string; readonly upper: string }
+  | { readonly form: "limits"; readonly lower: string; readonly upper: string; readonly ascending?: true }
   | { readonly form: "stated"; readonly value: string; readonly half: string; readonly k: string };
 
 const sign = /±|\+\/-|\+-/;
@@ -68,7 +68,24 @@ function limits(line: string): SpreadParts | undefined {
   // 12.0000/12.0010 mm: two decimals are no fraction. 12.0000 mm to 12.0010 mm.
   const slash = /^([+-]?\d+[.,]\d+) ?\/ ?([+-]?\d+[.,]\d+) ?([^\d ].*)$/.exec(line);
   if (slash) return { form: "limits", lower: `${slash[1]} ${slash[3]}`, upper: `${slash[2]} ${slash[3]}` };
-  const [lower = "", upper, more] = line.split(/ to /);
-  if (upper === undefined || more !== undefined) return undefined;
-  return { form: "limits", lower: endsWithoutUnit(lower) ? `${lower} ${unitAfter(upper)}` : lower, upper };
+  return range(line) ?? to(line);
+}
+
+/** 210-260 kPa and 210 - 260 kPa; without a unit only 0.12-0.16, since 5 - 3 is arithmetic. */
+function range(line: string): SpreadParts | undefined {
+  const match = /^(\d[\d.,]*)( ?)-\2(\d[\d.,]*)(?: ?([^\d ./+-].*))?$/.exec(line);
+  const [, lower = "", blank, upper = "", unit] = match ?? [];
+  if (!match || (unit === undefined && (blank !== "" || !/\..*-.*\./.test(line)))) return undefined;
+  const after = unit === undefined ? "" : ` ${unit}`;
+  return { form: "limits", lower: lower + after, upper: upper + after, ascending: true };
+}
+
+function to(line: string): SpreadParts | undefined {
+  const [lower = "", upper, more] = line.split(/ to | ?\.\.\.? ?/);
+  if (upper === undefined || more !== undefined || lower === "" || upper === "") return undefined;
+  return {
+    form: "limits",
+    lower: endsWithoutUnit(lower) ? `${lower} ${unitAfter(upper)}`.trim() : lower,
+    upper,
+  };
 }

@@ -3,8 +3,9 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { findAtom } from "./find-atom.ts";
 import type { Kind } from "./kind.ts";
 import { type NumberText, readNumber } from "./number-text.ts";
-import { add, compare, divide, multiply, negate, type Rational, terminates } from "./rational.ts";
-import { commonKind } from "./typed.ts";
+import { divide, multiply, type Rational } from "./rational.ts";
+import { shopPart } from "./shop-part.ts";
+import { following, type Part, sum } from "./sum.ts";
 import { type Level, readUnit, type UnitReading } from "./unit.ts";
 
 /** A number and its unit text, with the places where they stand in the line. */
@@ -13,8 +14,8 @@ export interface Term {
   readonly unitText: string;
   readonly unitStart: number;
   readonly unitEnd: number;
-  /** "next": the 6 in of 3 ft 6 in. */
-  readonly joined: "first" | "+" | "next";
+  /** "next": the 6 in of 3 ft 6 in; "signed +": the +30 Nm of 300 Nm +30 Nm; "close +": 300Nm+30Nm. */
+  readonly joined: "first" | "+" | "signed +" | "close +" | "next";
 }
 
 const unexpected = (line: string, at: number): Problem => {
@@ -45,8 +46,9 @@ export function readTerms(line: string): readonly Term[] | Problem {
     at = skipBlanks(line, unitEnd);
     if (at >= line.length) return terms;
     if (line[at] === "+") {
-      joined = "+";
-      at = skipBlanks(line, at + 1);
+      const after = skipBlanks(line, at + 1);
+      joined = after > at + 1 ? "+" : isBlank(line[at - 1]) ? "signed +" : "close +";
+      at = after;
     } else {
       joined = "next";
       if (line[at] === "-" && at > 0 && line[at - 1] !== " ") at += 1;
@@ -61,9 +63,11 @@ function inLine(p: Problem, line: string): Problem {
   return reworded(p, p.got, (text) => line.replace(typed, () => text));
 }
 
+const isBlank = (sign: string | undefined): boolean => sign === " " || sign === "\u2009";
+
 function skipBlanks(line: string, from: number): number {
   let at = from;
-  while (line[at] === " " || line[at] === "\u2009") at += 1;
+  while (isBlank(line[at])) at += 1;
   return at;
 }
 
@@ -108,6 +112,8 @@ export interface LineReading {
   readonly level: Level;
   readonly ask?: string;
   readonly standard?: Rational;
+  /** What one step of the last typed digit is worth, in the unit of the value. */
+  readonly step?: Rational;
 }
 
 function startsWithDegrees([first, ...rest]: readonly Term[]): boolean {
@@ -123,30 +129,35 @@ export function combine(
   // Minutes and seconds that follow on a degree are parts of it.
   const inAngle = expected === "angle" || (expected === undefined && startsWithDegrees(terms));
   const context = inAngle ? "angle" : expected;
-  const readings: UnitReading[] = [];
+  const parts: Part[] = [];
   for (const term of terms) {
     if (term.unitText === "") return partWithoutUnit(line);
+    const nameless = shopPart(line, term);
+    if (nameless) return nameless;
     const reading = readUnit(primes(term.unitText, inAngle), context);
     if (isProblem(reading)) return unitInLine(reading, line, term);
-    readings.push(reading);
+    parts.push({ term, reading: term.joined === "next" ? following(parts.at(-1), reading) : reading });
   }
-  const [first] = readings;
-  const [only] = terms;
-  if (!first || !only) return partWithoutUnit(line);
-  const value = terms.length === 1 ? only.number.value : sum(line, terms, readings);
-  if (isProblem(value)) return value;
-  const shown = inShorterUnit(value, terms, readings);
+  const [first] = parts;
+  if (!first) return partWithoutUnit(line);
+  const whole =
+    parts.length === 1 ? { value: first.term.number.value, unit: first.reading } : sum(line, parts);
+  if (isProblem(whole)) return whole;
   const ask =
-    terms.find((term) => term.number.ask)?.number.ask ?? readings.find((reading) => reading.ask)?.ask;
+    terms.find((term) => term.number.ask)?.number.ask ??
+    parts.find(({ reading }) => reading.ask)?.reading.ask;
   const noted =
-    terms.some((term) => term.number.note) || readings.some((reading) => reading.level === "note");
-  const standard = terms.length === 1 ? only.number.standard : undefined;
+    terms.some((term) => term.number.note || term.joined === "+" || term.joined === "close +") ||
+    parts.some(({ reading }) => reading.level === "note");
+  const { standard } = first.term.number;
+  const last = parts.at(-1) ?? first;
+  const step = last.term.number.step;
   return {
-    value: shown?.value ?? value,
-    unit: shown?.unit ?? first,
+    ...whole,
     level: ask === undefined ? (noted ? "note" : "accept") : "warn",
     ...(ask === undefined ? {} : { ask }),
-    ...(standard ? { standard } : {}),
+    ...(standard && parts.length === 1 ? { standard } : {}),
+    ...(step ? { step: divide(multiply(step, last.reading.unit.factor), whole.unit.unit.factor) } : {}),
   };
 }
 
@@ -172,58 +183,4 @@ function unitInLine(p: Problem, line: string, term: Term): Problem {
 function reworded(p: Problem, got: string | undefined, whole: (suggestion: string) => string): Problem {
   const { code, what, must, why, hint } = p;
   return problem({ code, what, got, must, why, hint, suggestions: p.suggestions.map(whole) });
-}
-
-function sum(line: string, terms: readonly Term[], readings: readonly UnitReading[]): Rational | Problem {
-  const [first] = readings;
-  if (!first) return partWithoutUnit(line);
-  const refuse = (why: string): Problem =>
-    problem({ code: "unlike-sum", what: "quantity", got: `"${line}"`, must: "add like quantities", why });
-  let total: Rational | undefined;
-  let minus = false;
-  for (const [place, term] of terms.entries()) {
-    const reading = readings[place] ?? first;
-    const { unit } = reading;
-    if (unit.offset) return refuse("temperature readings cannot be added");
-    if (commonKind(first.unit.kinds, unit.kinds) === undefined && unit.text !== first.unit.text)
-      return refuse(`${first.unit.text} and ${unit.text} are not of one kind`);
-    if (term.joined === "next" && !followsOn(readings[place - 1], reading))
-      return refuse("put + between the parts");
-    const size = multiply(term.number.value, unit.factor);
-    if (term.joined !== "next") minus = size.n < 0n;
-    const signed = term.joined === "next" && minus ? negate(size) : size;
-    total = total ? add(total, signed) : signed;
-  }
-  return total ? divide(total, first.unit.factor) : refuse("there is nothing to add");
-}
-
-/** 5'-6 1/2" is 66.5 in, not 5.541666… ft; 3 ft 6 in stays 3.5 ft. */
-function inShorterUnit(
-  value: Rational,
-  terms: readonly Term[],
-  readings: readonly UnitReading[],
-): { readonly value: Rational; readonly unit: UnitReading } | undefined {
-  const [first, last] = [readings[0], readings.at(-1)];
-  if (terms.at(-1)?.joined !== "next" || !first || !last || terminates(value)) return undefined;
-  const other = divide(multiply(value, first.unit.factor), last.unit.factor);
-  return terminates(other) && first.unit.text !== "deg" ? { value: other, unit: last } : undefined;
-}
-
-const families: readonly (readonly string[])[] = [
-  ["yd", "ft", "in"],
-  ["m", "cm", "mm"],
-  ["deg", "arcmin", "arcsec"],
-  ["lb", "oz"],
-  ["lbf", "ozf"],
-  ["h", "min", "s"],
-];
-
-/** 6 in follows on 3 ft: the next smaller unit of one family. */
-function followsOn(before: UnitReading | undefined, after: UnitReading): boolean {
-  if (!before) return false;
-  const [larger, smaller] = [before.unit.text, after.unit.text];
-  return (
-    compare(before.unit.factor, after.unit.factor) > 0 &&
-    families.some((f) => f.includes(larger) && f.includes(smaller))
-  );
 }

@@ -14,6 +14,8 @@ export interface Quantity {
   /** In SI units of its dimension, kelvin for a temperature reading. */
   readonly si: number;
   readonly exact: Rational;
+  /** SI worth of one step of the last typed digit: 1 um for 25.012 mm; a fraction has none. */
+  readonly step?: Rational;
   /** What was typed beside the value: ±, limits or a stated uncertainty. */
   readonly spread?: TypedSpread;
 }

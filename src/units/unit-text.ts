@@ -9,7 +9,13 @@ export interface Factor {
 }
 
 /** Trade forms seen on the way, each a reason to show how the text was read. */
-export type Habit = "capitals" | "squashed" | "kilopond first" | "flat exponent" | "joining hyphen";
+export type Habit =
+  | "capitals"
+  | "squashed"
+  | "kilopond first"
+  | "flat exponent"
+  | "joining hyphen"
+  | "number sign";
 
 export interface Parsed {
   readonly factors: readonly Factor[];
@@ -48,15 +54,18 @@ export const unreadable = (text: string, why: string): Problem =>
     why,
   });
 
-function unknownUnit(word: string): Problem {
+/** Suggestions are the whole text with that word put right. */
+function unknownUnit(word: string, text: string): Problem {
   const near = sameButForCase(word);
   return problem({
     code: "unknown-unit",
     what: "unit",
-    got: `"${word}"`,
-    must: "be a unit of the list",
+    got: `"${word}", not a known unit`,
+    must: "be a unit such as N.m, mm or degC",
     why: near.length > 0 ? "capitals and small letters are different units" : undefined,
-    suggestions: near,
+    suggestions: near
+      .map((right) => text.replace(word, () => right))
+      .filter((right) => !isProblem(parseUnitText(right))),
   });
 }
 
@@ -155,7 +164,7 @@ class UnitReader {
     }
     const members = this.members(item.text);
     if (!members) {
-      this.problem ??= unknownUnit(item.text);
+      this.problem ??= unknownUnit(item.text, this.text);
       return;
     }
     const exponent = this.exponent();
@@ -168,8 +177,13 @@ class UnitReader {
   private members(word: string): readonly Found[] | undefined {
     const single = findAtom(word);
     if (!single) return this.squashed(word);
-    if (single.capitals) this.habits.add("capitals");
+    this.noteHabits(word, single);
     return [single];
+  }
+
+  private noteHabits(word: string, ...found: readonly Found[]): void {
+    if (found.some(({ capitals }) => capitals)) this.habits.add("capitals");
+    if (word.includes("#")) this.habits.add("number sign");
   }
 
   private exponent(): number {
@@ -205,7 +219,7 @@ class UnitReader {
       if (!lengthFirst && !(isLever(right) && pairs(left, right))) continue;
       this.habits.add("squashed");
       if (lengthFirst && right.name === "kp") this.habits.add("kilopond first");
-      if (left.capitals || right.capitals) this.habits.add("capitals");
+      this.noteHabits(word, left, right);
       return lengthFirst ? [right, left] : [left, right];
     }
     return undefined;

@@ -6,6 +6,7 @@ import { clean } from "./clean.ts";
 import { inBaseWords } from "./dimension.ts";
 import { atomOf, findAtom } from "./find-atom.ts";
 import { type Kind, kinds, kindsAgree, withArticle } from "./kind.ts";
+import { type TorqueMeant, torqueMeant } from "./torque-meant.ts";
 import { type Factor, type Parsed, parseUnitText } from "./unit-text.ts";
 
 export type { Unit } from "./build-unit.ts";
@@ -21,8 +22,8 @@ export interface UnitReading {
   readonly ask?: string;
   /** Unit in which the reading is shown, when the typed one is shop talk: tenths in inches. */
   readonly shownIn?: string;
-  /** psig, psia: the letter is a label and no part of the unit. */
-  readonly label?: "gauge" | "absolute";
+  /** psig, psia, mm AF: the letters are a label and no part of the unit. */
+  readonly label?: "gauge" | "absolute" | "across flats";
 }
 
 /** Parses unit text. What would only be read after a question (kg.m as a torque) is refused with the plain form. */
@@ -61,10 +62,14 @@ function readCleanUnit(text: string, expected: Kind | undefined): UnitReading | 
   if (wrong) return wrong;
   const gauge = /^(psi|bar|kPa|MPa|kgf\/cm2)[ _]?\(?([ga])\)?$/i.exec(text);
   if (gauge?.[1] && gauge[2] && !findAtom(text)) return labelled(gauge[1], gauge[2].toLowerCase(), expected);
+  const acrossFlats = /^(.+?)[ .]+(?:A\/?F|across[ -]flats)\.?$/i.exec(text)?.[1];
+  if (acrossFlats !== undefined) return labelledFlats(acrossFlats, expected);
   const parsed = text === "1" ? onlyOne : parseUnitText(text);
   if (isProblem(parsed)) return parsed;
   const inContext = { ...parsed, factors: parsed.factors.map((factor) => meant(factor, expected)) };
-  return choose(text, inContext, expected);
+  const chosen = choose(text, inContext, expected);
+  if (isProblem(chosen) || !parsed.habits.has("number sign")) return chosen;
+  return { ...chosen, level: "warn", ask: `# is read as pounds; is ${chosen.unit.text} meant?` };
 }
 
 const atom1 = findAtom("1");
@@ -104,6 +109,14 @@ function labelled(text: string, letter: string, expected: Kind | undefined): Uni
   return { ...inner, level: "warn", ask, label };
 }
 
+/** The size of a hexagon: a length, whose label is shown and not kept. */
+function labelledFlats(text: string, expected: Kind | undefined): UnitReading | Problem {
+  const inner = readCleanUnit(text, expected ?? "length");
+  return isProblem(inner) || inner.level === "warn"
+    ? inner
+    : { ...inner, level: "note", label: "across flats" };
+}
+
 /** Angle fields read min, ' and " as parts of a degree and mil as 1/6400 of a turn. */
 const inAngles: Readonly<Record<string, string>> = { min: "arcmin", s: "arcsec", thou: "angular mil" };
 
@@ -133,13 +146,27 @@ function choose(typed: string, parsed: Parsed, expected: Kind | undefined): Unit
   const forced = forcedFactors && buildUnit(forcedFactors, expected);
   const inchPound = has(parsed.factors, "lb", "oz");
   if (expected === undefined) {
+    if (forced?.kinds[0] === "compliance" && inchPound) return slashed(typed, parsed.factors, forced);
     if (forced && forcedFactors && !fits(plain)) return readAsForce(typed, forced, inchPound, expected);
     return shown(typed, parsed, plain, expected);
   }
   if (plain.kinds.some((kind) => kindsAgree(kind, expected))) return shown(typed, parsed, plain, expected);
   if (forced?.kinds.some((kind) => kindsAgree(kind, expected)))
     return readAsForce(typed, narrowed(forced, expected), inchPound, expected);
-  return wrongKind(typed, plain, expected);
+  return wrongKind(typed, plain, expected, expected === "torque" ? torqueMeant(parsed.factors) : undefined);
+}
+
+/** Nobody asks for a compliance in ft/lbs: it is how a torque is mistyped. */
+function slashed(typed: string, factors: readonly Factor[], forced: Unit): Problem {
+  const meant = torqueMeant(factors);
+  return problem({
+    code: "unit-ambiguous",
+    what: "unit",
+    got: `"${typed}"`,
+    must: "be one unit only",
+    why: meant?.why,
+    suggestions: [...(meant?.units ?? []), forced.text],
+  });
 }
 
 /** Without a field to ask, lb.in and kg.m have no kind, and a mass per cm2, mm2 or in2 is hardly meant. */
@@ -187,6 +214,13 @@ function shown(typed: string, parsed: Parsed, plain: Unit, expected: Kind | unde
     };
   if (/\bmils?\b/i.test(typed) && (plain.text === "thou" || plain.text === "angular mil"))
     return { unit: result, level: "note", ...(plain.text === "thou" ? { shownIn: "in" } : {}) };
+  if (plain.text === "flat")
+    return {
+      unit: result,
+      level: "warn",
+      ask: "a flat is read as a sixth of a turn, as of a hexagon; is that meant?",
+      shownIn: "deg",
+    };
   const habit = (["capitals", "flat exponent", "joining hyphen"] as const).some((name) =>
     parsed.habits.has(name),
   );
@@ -202,7 +236,7 @@ function narrowed(u: Unit, expected: Kind | undefined): Unit {
   return offset && expected === "temperature" ? { ...kept, offset } : kept;
 }
 
-function wrongKind(typed: string, plain: Unit, expected: Kind): Problem {
+function wrongKind(typed: string, plain: Unit, expected: Kind, meant: TorqueMeant | undefined): Problem {
   const own = plain.kinds[0] ?? inBaseWords(plain.dimension);
   const energyForTorque = expected === "torque" && own === "energy";
   return problem({
@@ -210,8 +244,8 @@ function wrongKind(typed: string, plain: Unit, expected: Kind): Problem {
     what: expected,
     got: `${typed}, ${withArticle(own)}`,
     must: `be ${withArticle(expected)}`,
-    why: energyForTorque ? "a torque has the dimension of energy but is not given in joules" : undefined,
+    why: energyForTorque ? "a torque has the dimension of energy but is not given in joules" : meant?.why,
     hint: `units: ${kinds[expected].usual.join(", ")}`,
-    suggestions: energyForTorque ? ["N.m"] : [],
+    suggestions: energyForTorque ? ["N.m"] : (meant?.units ?? []),
   });
 }

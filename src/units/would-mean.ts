@@ -3,6 +3,7 @@ import { isProblem } from "../problem.ts";
 import { convertTo } from "./convert.ts";
 import { type Kind, kinds } from "./kind.ts";
 import { readNumber } from "./number-text.ts";
+import { multiply } from "./rational.ts";
 import { inSi } from "./typed.ts";
 import { unit } from "./unit.ts";
 
@@ -25,7 +26,10 @@ export function wouldMean(number: string, of: readonly Kind[] = asked): readonly
       const own = unit(name, kind);
       const other = unit(kinds[kind].usual[place === 0 ? 1 : 0] ?? name, kind);
       if (isProblem(own) || isProblem(other)) return [];
-      const answer = other.text === own.text ? "" : ` = ${convertTo(inSi(read.value, own), other).text}`;
+      const answer =
+        other.text === own.text
+          ? ""
+          : ` = ${convertTo({ exact: inSi(read.value, own), ...(read.step && { step: multiply(read.step, own.factor) }) }, other).text}`;
       return [{ unit: own.text, kind, text: `${typed} ${own.text}${answer}` }];
     }),
   );

@@ -34,6 +34,29 @@ const silent = page(
   'splitline: 1\ntitle: Silent\npage:\n  - given: gap\n    value: 5 mmm\n  - working: twice\n    is: 2 * gap\n  - check: small\n    that: twice\n    atMost: "6 mm"\n',
 );
 
+describe("check of notes", () => {
+  const words = (text: string): string => page("note.yaml", `${start}  - note: ${JSON.stringify(text)}\n`);
+
+  it("a typed number that equals a value is a remark and changes no exit code", async () => {
+    const { exit, out } = await splitline("check", words("a gap of 5 mm"));
+    expect(exit).toBe(0);
+    expect(out).toMatch(/remarks\s+note at line 2\s+5 mm: got a typed number that is gap now/);
+    expect((await json("check", words("a gap of 5 mm"))).data).toMatchObject({
+      pages: [{ remarks: [{ code: "unbound-number", what: "5 mm", hint: "write {gap}" }] }],
+    });
+  });
+
+  it("a bound value is told as it reads, and without an answer the page is open", async () => {
+    const file = words("gap {gap}, play {play}");
+    const { exit, out } = await splitline("check", file);
+    expect(exit).toBe(3);
+    expect(out).toMatch(/note at line 2\s+\{play\} · play: got a name that no item of the page has/);
+    expect((await json("check", file)).data).toMatchObject({
+      pages: [{ cells: [{ name: "gap" }, { name: "#2", text: "gap 5 mm, play no answer" }] }],
+    });
+  });
+});
+
 describe("check", () => {
   it.each([
     ["proven", proven, 0],

@@ -18,6 +18,20 @@ describe("solve", () => {
     expect(await splitline("solve", "preload-from-torque", ...words)).toEqual(await splitline(...asked));
   });
 
+  it.each([
+    ["torque=50 kg.m", "write 50 kgf.m", "be written 50 kgf.m"],
+    ["torque=500,5 N.m", "write 500.5 N.m", "be written 500.5 N.m"],
+    ["nutFactor=0,14", "write 0.14", "be written 0.14"],
+    ["diameter=5 tenths", "write 0.0005 in", "be written 0.0005 in"],
+    ["torque=300 Nm +30 Nm", "choose", "300 N.m ± 30 N.m"],
+  ])("%s is asked with the text to type, exit code 2: %s", async (word, _what, says) => {
+    const [name = ""] = word.split("=");
+    const words = [...asked.filter((one) => !one.startsWith(`${name}=`)), word];
+    const { exit, out, err } = await splitline(...words);
+    expect({ exit, out }).toEqual({ exit: 2, out: "" });
+    expect(err).toContain(says);
+  });
+
   it("--show takes a kind or an output", async () => {
     expect((await splitline(...asked, "--show", "force=lbf")).out).toContain("47000 lbf");
     expect((await splitline(...asked, "--show", "preload=lbf")).out).toContain("47000 lbf");

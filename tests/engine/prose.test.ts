@@ -45,6 +45,7 @@ describe("a formula between braces", () => {
     ["{torque}", "500 N·m"],
     ["{force}", "1.000 kN"],
     ["{2 * force}", "2.000 kN"],
+    ["{smallest(gaps.gap) - largest(gaps.gap)}", "-10 µm"],
     ["{force / torque * arm}", "1.000"],
     ["{grade}", "8.8"],
     ["{strong}", "proven"],
@@ -71,7 +72,7 @@ describe("a formula between braces", () => {
   });
 
   test.each([
-    ["520 lbf.ft", "705.0 N·m"],
+    ["520 lbf.ft", "520 lbf·ft (705.0 N·m)"],
     ["0.5 kN.m", "0.5 kN·m"],
     ["500 N.m", "500 N·m"],
   ])("a given of %s stands as %s beside newton metres", async (typed, words) => {

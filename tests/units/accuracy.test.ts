@@ -17,11 +17,11 @@ const listed = Object.entries(atoms)
   ])
   .filter((text) => text !== "nm");
 
-test("the list has 78 units, 125 with prefixes, and each can be typed by its own name", () => {
+test("the list has 79 units, 126 with prefixes, and each can be typed by its own name", () => {
   const readable = listed.filter((text) => answered(unit(text)).text === text);
   expect(readable).toEqual(listed);
-  expect(Object.keys(atoms)).toHaveLength(78 + 2);
-  expect(listed).toHaveLength(125 - 1);
+  expect(Object.keys(atoms)).toHaveLength(79 + 2);
+  expect(listed).toHaveLength(126 - 1);
   expect(Object.keys(prefixes)).toHaveLength(10);
 });
 

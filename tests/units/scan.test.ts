@@ -243,7 +243,7 @@ describe("a bare number", () => {
     const found = scan("12.0005", "length");
     expect(found.outcome).toBe("refuse");
     expect(found.problem?.suggestions).toEqual(["12.0005 mm", "12.0005 in", "12.0005 um", "12.0005 thou"]);
-    expect(found.problem?.why).toContain("12.0005 in = 304.8 mm");
+    expect(found.problem?.why).toContain("12.0005 in = 304.813 mm");
   });
   test("without any field is asked about as a torque first", () => {
     expect(scan("140").problem?.why).toContain("140 lbf.ft = 189.8 N.m");
@@ -303,11 +303,11 @@ describe("angles", () => {
 });
 
 describe("sums", () => {
-  readings("note", [["18 ft-lb + 6 in-lb", "torque", "torque, 18.5 lbf.ft"]]);
-  readings("accept", [
+  readings("note", [
+    ["18 ft-lb + 6 in-lb", "torque", "torque, 18.5 lbf.ft"],
     ["2 mm + 3 thou", undefined, "length, 2.0762 mm"],
-    ["2 lb 3 oz", "mass", "mass, 2.1875 lb"],
   ]);
+  readings("accept", [["2 lb 3 oz", "mass", "mass, 2.1875 lb"]]);
   test("unlike quantities are not added", () => {
     expect(scan("5 mm + 2 N").problem?.why).toBe("mm and N are not of one kind");
     expect(scan("5 mm + 2").outcome).toBe("refuse");

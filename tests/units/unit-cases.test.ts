@@ -47,8 +47,8 @@ function checkFactor(row: FactorRow): number {
   const [from, to] = [answered(unit(row.from, kind)), answered(unit(row.to, kind))];
   const exact = exactOf(row.exactRational);
   expect(equal(divide(from.factor, to.factor), exact), `${row.id} exactly`).toBe(true);
-  const there = answered(convert(answered(quantity(`1 ${row.from}`, kind)), row.to));
-  const back = answered(convert(answered(quantity(`1 ${row.to}`, kind)), row.from));
+  const there = answered(convert(answered(quantity(`1 ${row.from}`, kind, { confirmed: true })), row.to));
+  const back = answered(convert(answered(quantity(`1 ${row.to}`, kind, { confirmed: true })), row.from));
   return Math.max(relativeError(there.value, exact), relativeError(back.value, divide(rational(1), exact)));
 }
 

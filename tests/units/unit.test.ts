@@ -46,7 +46,7 @@ describe("unit(text, expected)", () => {
     ["tons", "three tons"],
     ["", "empty"],
     ["mm2x", "x"],
-    ["mercury", "list"],
+    ["mercury", "not a known unit"],
     ["N/(m", "bracket"],
   ])('"%s" is refused: …%s…', (text, part) => {
     const refused = unit(text);

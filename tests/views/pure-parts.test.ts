@@ -31,6 +31,9 @@ describe("the number to set on a wrench with steps", () => {
     ["457.7 N.m", "5 N.m", "set 460 N·m, 0.5 % high"],
     ["100 N.m", "1 lbf.ft", "set 74 lbf·ft, 0.3 % high"],
     ["10.004 N.m", "0.01 N.m", "set 10 N·m, under 0.1 % low"],
+    ["0.5 N.m", "1 N.m", "below the first step of this wrench"],
+    ["1.5 N.m", "1 N.m", "the step is too coarse: 1 N·m, 33.3 % low; 2 N·m, 33.3 % high"],
+    ["13 N.m", "5 N.m", "the step is too coarse: 10 N·m, 23.1 % low; 15 N·m, 15.4 % high"],
     ["0.2 N.m", "1 N.m", "below the first step of this wrench"],
     ["5 N.m", "0 N.m", "the step of a wrench is a torque above zero"],
   ])("%s on a step of %s: %s", (wanted, step, words) => {

@@ -6,7 +6,8 @@ import { readPage } from "../../src/document/read.ts";
 import { readingValue } from "../../src/engine/reading.ts";
 import { isProblem, type Problem, sentence } from "../../src/problem.ts";
 import { quantity } from "../../src/units/quantity.ts";
-import { filled, frontOf, frontOfNominal, neighbours } from "../../src/views/bench/front-digits.ts";
+import { filled, frontOf, frontOfNominal, neighbours, zeroSlip } from "../../src/views/bench/front-digits.ts";
+import { decimalsRead } from "../../src/views/bench/nominal.ts";
 import { questionAbout } from "../../src/views/bench/plausible.ts";
 import { cannotRead, correct, setAside, take } from "../../src/views/bench/take.ts";
 import { readingCsv } from "../../src/views/csv/csv-out.ts";
@@ -66,6 +67,31 @@ describe("front digits", () => {
     expect(frontOfNominal(0.9843, 4)?.front).toBe("0.98");
     expect(frontOfNominal(25, 1)).toBeUndefined();
   });
+  test("of tenths of a thou: 03 behind 0.75 is 0.7503, and .7503 is the same in full", () => {
+    const tenths = frontOf(["0.7502", ".7504", "0.7501"]);
+    expect(tenths).toEqual({ front: "0.75", open: 2 });
+    expect(filled("03", tenths)).toEqual({ text: "0.7503", byFront: true });
+    expect(filled(".7503", tenths)).toEqual({ text: "0.7503", byFront: false });
+    expect(filled(".7503", undefined)).toEqual({ text: "0.7503", byFront: false });
+  });
+  test("with a zero too many or too few have the reading that was meant beside them", () => {
+    const tenths = { front: "0.75", open: 2 };
+    expect(zeroSlip("0.75003", tenths)).toBe("0.7503");
+    expect(zeroSlip("0.753", tenths)).toBe("0.7503");
+    for (const text of ["0.7503", "0.75123", "0.78003", "0.75", "0.7503 in"])
+      expect(zeroSlip(text, tenths)).toBeUndefined();
+  });
+  test.each([
+    ["3 um", 0.003, 3],
+    ["2 um", 0.002, 3],
+    ["5 um", 0.005, 3],
+    ["10 um, a hundredth or a thousandth", 0.01, undefined],
+    ["0.1 thou, tenths or halves of tenths", 0.0001, undefined],
+    ["0.08 thou", 0.00008, undefined],
+    ["0.5 thou", 0.0005, 4],
+  ])("a gauge of %s gives decimals only where no other number is likely", (_, uncertainty, decimals) => {
+    expect(decimalsRead(uncertainty)).toBe(decimals);
+  });
   test("have neighbours with the same last figures", () => {
     expect(front && neighbours("25.090", front)).toEqual(["24.990", "25.190"]);
   });
@@ -79,6 +105,19 @@ describe("a value far from its group", () => {
     const table = tableOf(rows);
     return questionAbout({ item, table, step: stepAt(rows, where), text, value, front: frontOf(["25.010"]) })
       ?.words;
+  };
+  /** The question about a reading in inches. */
+  const inch = (text: string, others: readonly string[]) => askedInInches(text, others)?.choices;
+  const inchWords = (text: string, others: readonly string[]) => askedInInches(text, others)?.words;
+  const askedInInches = (text: string, others: readonly string[]) => {
+    const value = quantity(`${text} in`, "length");
+    if (isProblem(value)) throw new Error(sentence(value));
+    const inches = heads.replace("/mm", "/in");
+    const places = ["up outer,along", "up outer,across", "up split,along"];
+    const table = tableOf(inches + others.map((other, i) => `1,${places[i]},${other},,\n`).join(""));
+    const item = { ...holes, odd: { diameter: "0.5 thou" } };
+    const step = stepAt(inches, "hole 1, up split, across");
+    return questionAbout({ item, table, step, text, value, front: { front: "0.75", open: 2 } });
   };
   test("is asked about in words", () => {
     expect(ask("25.102")).toBe("25.102 is 91 µm from the others of hole 1: keep or type again?");
@@ -101,6 +140,19 @@ describe("a value far from its group", () => {
       "25.102 does not begin with 25.0, as the nominal of the page: keep or type again?",
     );
     expect(first("25.012")).toBeUndefined();
+  });
+  test("as the first of all with a zero too many or too few is asked about by name", () => {
+    expect(inch("0.75003", [])).toEqual(["0.75003", "0.7503"]);
+    expect(inch("0.753", [])).toEqual(["0.753", "0.7503"]);
+    expect(inch("0.7503", [])).toBeUndefined();
+  });
+  test("ten times off among the others is asked about by name", () => {
+    const others = ["0.7503", "0.7504", "0.7502"];
+    expect(inch("0.75003", others)).toEqual(["0.75003", "0.7503"]);
+    expect(inch("0.753", others)).toEqual(["0.753", "0.7503"]);
+    expect(inchWords("0.753", others)).toBe("0.753 is 2.7 thou from the others of hole 1: was 0.7503 meant?");
+    expect(inch("0.7505", others)).toBeUndefined();
+    expect(inch("0.75035", others)).toBeUndefined(); // read to a half of a tenth
   });
   test("is not asked about within the limit of the page", () => {
     expect(ask("25.041")).toBeUndefined();

@@ -1,14 +1,15 @@
 // splitline convert: one quantity in other units, with how it was read, the exact value and the rule.
 // Reaches src/units only, so that it starts quickly.
 import { isProblem, type Problem, problem } from "../../problem.ts";
+import { conversionRequest } from "../../units/conversion-request.ts";
 import { type Converted, convert, convertTo } from "../../units/convert.ts";
 import { rule, usualAnswers, wouldMean } from "../../units/explain.ts";
-import { formatIn } from "../../units/format.ts";
 import { type Kind, withArticle } from "../../units/kind.ts";
-import type { Quantity, TypedSpread } from "../../units/quantity.ts";
+import type { Quantity } from "../../units/quantity.ts";
 import { quantity } from "../../units/quantity.ts";
 import { terminates, toDecimal } from "../../units/rational.ts";
-import { type Scan, scan } from "../../units/scan.ts";
+import type { Scan } from "../../units/scan.ts";
+import { scanFor } from "../../units/scan-for.ts";
 import { unit } from "../../units/unit.ts";
 import { readArguments } from "../arguments.ts";
 import { alignFigures, columns, lines } from "../columns.ts";
@@ -25,7 +26,7 @@ export function convertCommand(args: readonly string[], width: number): Outcome 
   const as = asked === undefined ? undefined : kindNamed(asked);
   if (isProblem(as)) return refused(as, json);
   if (text === "") return refused(nothing, json);
-  const found = scan(text, as);
+  const found = scanFor(text, to, as);
   if (!found.quantity) return notRead(found, as, to, json, width);
   const answer = answerFor(found.quantity, to);
   if (isProblem(answer)) return refused(answer, json);
@@ -42,13 +43,9 @@ const nothing = problem({
   hint: 'for example splitline convert "220 lbf.in" --to N.m',
 });
 
-/** "220 lbf.in to N.m" asks the same as --to N.m; in "10 to 12 mm" no unit follows the word. */
-function wordsAndTarget(text: string, to: string | undefined): { text: string; to: string | undefined } {
-  const [, before, after] = /^(.+) to (.+)$/.exec(text) ?? [];
-  if (to !== undefined || before === undefined || after === undefined || isProblem(unit(after)))
-    return { text, to };
-  return { text: before, to: after };
-}
+/** "220 lbf.in to N.m" asks the same as --to N.m. */
+const wordsAndTarget = (text: string, to: string | undefined): { text: string; to: string | undefined } =>
+  (to === undefined ? conversionRequest(text) : undefined) ?? { text, to };
 
 /** A bare number is answered with what it would mean; anything else with the scanner's own sentence. */
 function notRead(
@@ -61,7 +58,7 @@ function notRead(
   const target = to === undefined ? undefined : unit(to);
   const asked = as ? [as] : target && !isProblem(target) && target.kinds[0] ? [target.kinds[0]] : undefined;
   const meanings = wouldMean(found.text, asked);
-  const refusal = found.problem ?? quantity(found.text, as);
+  const refusal = found.problem ?? quantity(found.text, as, { confirmed: true });
   if (!isProblem(refusal)) return refused(nothing, json);
   if (json || meanings.length === 0) return refused(refusal, json);
   const rows = meanings.map((m, i) => [
@@ -79,8 +76,8 @@ interface Found {
 
 /** The unit asked for, or the first usual unit that is not the typed one; the other usual units beside it. */
 function answerFor(q: Quantity, to: string | undefined): Found | Problem {
-  const usual = usualAnswers(q).map((answer) => convertTo(q.exact, answer.unit));
-  const main = to === undefined ? (usual[0] ?? convertTo(q.exact, q.unit)) : convert(q, to);
+  const usual = usualAnswers(q).map((answer) => convertTo(q, answer.unit));
+  const main = to === undefined ? (usual[0] ?? convertTo(q, q.unit)) : convert(q, to);
   if (isProblem(main)) return main;
   return { main, also: usual.filter((other) => other.unit.text !== main.unit.text) };
 }
@@ -105,7 +102,7 @@ function told(found: Scan, q: Quantity, { main, also }: Found, asked: boolean): 
   ];
   said.push(`read as ${found.readAs ?? found.text}${q.kind === "temperature" ? ", a reading" : ""}`);
   if (found.problem) said.push(`confirm: ${found.problem.why ?? found.problem.hint ?? ""}`);
-  if (found.spread) said.push(`spread   ${spreadIn(found.spread, main)}`);
+  if (main.spread !== undefined) said.push(`spread   ${main.spread}`);
   const about = terminates(main.exact) ? "" : `, about ${withUnitText(toDecimal(main.exact, 16), main.unit)}`;
   said.push(`exact    ${withUnitText(exactText(main.exact), main.unit)}${about}`);
   const asks = same ? [q.unit] : [q.unit, main.unit];
@@ -122,16 +119,8 @@ const isCoherent = (u: Converted["unit"]): boolean => u.factor.n === 1n && u.fac
 
 /** A reading of 50 degF is 283.15 K; a change of 50 degF is 27.78 K. The other one is always said. */
 function asDifference(text: string): string {
-  const difference = quantity(text, "temperature difference");
+  const difference = quantity(text, "temperature difference", { confirmed: true });
   const kelvin = isProblem(difference) ? difference : convert(difference, "K");
   if (isProblem(kelvin)) return 'for a difference add --as "temperature difference"';
   return `as a difference it would be ${kelvin.text} (--as "temperature difference")`;
-}
-
-function spreadIn(spread: TypedSpread, main: Converted): string {
-  const { offset: _reading, ...scale } = main.unit; // a half-width is a difference
-  const width = (si: number): string => formatIn(si, scale);
-  if (spread.form === "plusMinus") return `± ${width(spread.halfWidth.si)}`;
-  if (spread.form === "standard") return `standard uncertainty ${width(spread.u.si)}`;
-  return `${formatIn(spread.lower.si, main.unit)} to ${formatIn(spread.upper.si, main.unit)}`;
 }

@@ -6,7 +6,7 @@ import { isBare } from "../../document/decimal-mark.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
-import { quantity } from "../../units/quantity.ts";
+import { oneValue } from "../../units/quantity.ts";
 import type { PlannedRow } from "./import-plan.ts";
 import { textIn } from "./key-words.ts";
 import type { MappedColumn } from "./mapped-columns.ts";
@@ -27,7 +27,7 @@ export function doubtfulValues(
   return Object.entries(item.odd ?? {}).flatMap(([name, text]) => {
     const own = now.columns.find((column) => column.name === name);
     const column = file.columns.find((one) => one.name === name);
-    const most = quantity(text, kindOfQuantity(item.columns[name]));
+    const most = oneValue(text, kindOfQuantity(item.columns[name]));
     if (!own || !column || isProblem(most)) return [];
     const typed = valuesIn(own, now.rows);
     const taken = rows.filter(({ fate }) => fate !== "same").map(({ row }) => row);
@@ -44,7 +44,7 @@ export function doubtfulValues(
 
 function valuesIn(column: MappedColumn, rows: readonly TableRow[]): number[] {
   return rows.flatMap((row) => {
-    const read = quantity(withOwnUnit(textIn(row, column.name), column), kindOfQuantity(column.kind));
+    const read = oneValue(withOwnUnit(textIn(row, column.name), column), kindOfQuantity(column.kind));
     return isProblem(read) ? [] : [read.si];
   });
 }

@@ -7,7 +7,7 @@ import type { ReadingItem } from "../../document/item.ts";
 import { guarded } from "../../document/write-csv.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { Kind } from "../../units/kind.ts";
-import { quantity } from "../../units/quantity.ts";
+import { oneValue } from "../../units/quantity.ts";
 import { type MappedColumn, mapColumns } from "./mapped-columns.ts";
 import { missingColumns } from "./missing-columns.ts";
 
@@ -110,7 +110,7 @@ function readFields(
 }
 
 function worthOf(text: string, { kind, unit }: MappedColumn): Field | Problem {
-  const read = quantity(isBare(text) && unit ? `${text} ${unit.text}` : text, kindOfQuantity(kind));
+  const read = oneValue(isBare(text) && unit ? `${text} ${unit.text}` : text, kindOfQuantity(kind));
   if (isProblem(read)) return read.got === undefined ? read.with({ got: text }) : read;
   const { n, d, pi } = read.exact;
   return { text, worth: `${n}/${d}/${pi}` };

@@ -1,5 +1,5 @@
 // Every hole with every bolt: the state of the pair, and what choosing it would cost in the order of the wishes.
-import { isProblem, type Problem } from "../../problem.ts";
+import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { Costs } from "./assignment.ts";
 import { type HoleSize, type PairLimits, type PairState, pairState, type ShankSize } from "./pair-fit.ts";
 import { costsOf, type Wanted } from "./wishes.ts";
@@ -63,10 +63,19 @@ function wantedOf({ pairs, wishes }: Job, unit: number): readonly (readonly Want
 
 const finestUnit = 1e-7; // m: clearances are compared to a tenth of a micrometre
 
+const coarsestUnit = 1.5e-3; // m: a choice made in steps of several millimetres of clearance is none
+
 /** Costs in the finest unit that keeps every sum exact. */
-export function exactCosts(job: Job): { readonly costs: Costs; readonly unit: number } {
-  for (let unit = finestUnit; ; unit *= 10) {
+export function exactCosts(job: Job): { readonly costs: Costs; readonly unit: number } | Problem {
+  for (let unit = finestUnit; unit <= coarsestUnit; unit *= 10) {
     const costs = costsOf(wantedOf(job, unit));
     if (costs) return { costs, unit };
   }
+  return problem({
+    code: "too-large",
+    what: "holes and bolts",
+    got: `${job.holes.length} holes, ${job.bolts.length} bolts and clearances far from the target`,
+    must: "be few enough and near enough to be compared exactly",
+    hint: "choose for one group of holes at a time",
+  });
 }

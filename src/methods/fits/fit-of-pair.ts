@@ -8,6 +8,7 @@ import { depthForms, type Reading, readingsOf } from "./hole-form.ts";
 import {
   clearances,
   type HoleSize,
+  openEnds,
   pairLimitFields,
   pairLimitGives,
   pairLimits,
@@ -25,6 +26,7 @@ function sizesOf(
 ): readonly [number, number] | Problem {
   const typed = names.map((name) => numberOf(inputs, name));
   const readings = readingsOf(inputs, list);
+  if (isProblem(readings)) return readings;
   const given = names.filter((_, index) => typed[index] !== undefined);
   if (readings.length > 0)
     return given.length === 0
@@ -81,6 +83,11 @@ const size = (symbol: string, says: string) => ({ kind: "length", symbol, says, 
 const value = { kind: "length", symbol: "D", says: "diameter" } as const;
 const where = { kind: "text", says: "where along the part" } as const;
 const way = { kind: "text", says: "which way across", optional: true } as const;
+const repeat = {
+  kind: "text",
+  says: "number of the repeat, where a place is read again",
+  optional: true,
+} as const;
 
 export const fitOfPair = method({
   id: "fit-of-pair",
@@ -95,13 +102,13 @@ export const fitOfPair = method({
       kind: "list",
       says: "readings of the hole, in place of its two figures",
       optional: true,
-      of: { depth: where, direction: way, value }, // without depths a bell-mouth would be averaged away
+      of: { depth: where, direction: way, repeat, value }, // without depths a bell-mouth would be averaged away
     },
     shank: {
       kind: "list",
       says: "readings of the shank, in place of its two figures",
       optional: true,
-      of: { depth: { ...where, optional: true }, direction: way, value },
+      of: { depth: { ...where, optional: true }, direction: way, repeat, value },
     },
     ...pairLimitFields,
   },
@@ -147,6 +154,7 @@ export const fitOfPair = method({
       hint: "were the two figures of the shank swapped?",
     },
     { that: "tightestAllowed <= loosestAllowed", else: "no clearance lies between the limits" },
+    ...openEnds(["state"]),
   ],
   sources: { "*": pairEnds, uncertainty: quadrature },
   notes: [

@@ -1,6 +1,6 @@
 // How round and how straight is a bore, from readings at several depths and directions?
 import { grouped } from "../../grouped.ts";
-import { type Problem, problem } from "../../problem.ts";
+import { isProblem, type Problem, problem } from "../../problem.ts";
 import { cellNumber, cellText, type Row, rowsOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
 import { diameterForm } from "../sources.ts";
@@ -8,6 +8,8 @@ import { diameterForm } from "../sources.ts";
 export interface Reading {
   readonly depth: string;
   readonly direction: string;
+  /** Which repeat it is, where a place was read more than once; empty otherwise. */
+  readonly repeat?: string;
   /** m */
   readonly value: number;
 }
@@ -41,17 +43,44 @@ export function depthForms(readings: readonly Reading[]): readonly DepthForm[] {
   });
 }
 
-export const readingsOf = (inputs: Insides, name: string): readonly Reading[] =>
-  rowsOf(inputs, name).map((row) => ({
+/** Readings of a list; a place that is read twice without a word is refused, for one of the two is wrong. */
+export function readingsOf(inputs: Insides, name: string): readonly Reading[] | Problem {
+  const readings = rowsOf(inputs, name).map((row) => ({
     depth: cellText(row, "depth") ?? "",
     direction: cellText(row, "direction") ?? "",
+    repeat: cellText(row, "repeat") ?? "",
     value: cellNumber(row, "value") ?? Number.NaN,
   }));
+  const placed = readings.filter(({ depth, direction }) => depth !== "" && direction !== "");
+  const keyOf = ({ depth, direction, repeat }: Required<Reading>) =>
+    [depth, direction, repeat].filter((part) => part !== "").join(" · ");
+  const [twice] = [...grouped(placed, keyOf)].find(([, rows]) => rows.length > 1) ?? [];
+  if (twice === undefined) return readings;
+  return problem({
+    code: "reading-twice",
+    what: name,
+    got: `${twice} twice`,
+    must: "stand once",
+    why: "a correction replaces the first reading, and an average would hide the difference",
+    hint: "number repeats in the column repeat",
+  });
+}
+
+/** Largest difference of repeats at one place; absent where nothing was repeated. */
+function repeatSpread(readings: readonly Reading[]): number | undefined {
+  const places = [...grouped(readings, ({ depth, direction }) => `${depth} · ${direction}`).values()];
+  const repeated = places.filter((rows) => rows.length > 1).map((rows) => rows.map((row) => row.value));
+  if (repeated.length === 0) return undefined;
+  return Math.max(...repeated.map((values) => Math.max(...values) - Math.min(...values)));
+}
 
 const nanometre = 1e-9; // less than this is rounding, not shape
 
 function run(inputs: Insides): Insides | Problem {
-  const depths = depthForms(readingsOf(inputs, "readings"));
+  const readings = readingsOf(inputs, "readings");
+  if (isProblem(readings)) return readings;
+  const depths = depthForms(readings);
+  const spread = repeatSpread(readings);
   const odd = depths.find((depth) => depth.mean <= 0);
   if (odd) return problem({ code: "limit", what: `readings at ${odd.depth}`, must: "be diameters above 0" });
   const worst = depths.toSorted((a, b) => (b.ovality ?? 0) - (a.ovality ?? 0))[0];
@@ -61,6 +90,7 @@ function run(inputs: Insides): Insides | Problem {
   );
   return {
     depths: rows,
+    ...(spread !== undefined && { repeatSpread: spread }),
     ...(everyWay &&
       worst && {
         ovalDirection: (worst.ovality ?? 0) < nanometre ? "round" : (worst.direction ?? ""),
@@ -92,16 +122,18 @@ export const holeForm = method({
       of: {
         depth: { kind: "text", says: "where along the bore, such as upper half, outer end" },
         direction: { kind: "text", says: "which way across, such as along or across" },
+        repeat: { kind: "text", says: "number of the repeat, where a place is read again", optional: true },
         value: { kind: "length", as: "fit diameter", symbol: "D", says: "diameter" },
       },
     },
   },
   procedure: {
-    says: "readings are gathered by depth, and at each depth by direction",
+    says: "readings are gathered by depth, and at each depth by direction; oval is the largest difference of directions at one depth, taper the largest less the smallest mean of a depth",
     source: diameterForm,
     gives: {
       ovalDirection: { kind: "text" },
       ovalDepth: { kind: "text" },
+      repeatSpread: { kind: "length", symbol: "r" },
     },
     givesRows: {
       depths: {
@@ -130,19 +162,25 @@ export const holeForm = method({
     ovality: {
       kind: "length",
       symbol: "o",
-      says: "largest difference of directions at one depth",
+      says: "oval",
       optional: true,
     },
     ovalDirection: { kind: "text", says: "direction of the largest diameter there", optional: true },
     ovalDepth: { kind: "text", says: "depth where it is most oval", optional: true },
-    taper: { kind: "length", symbol: "t", says: "largest less smallest mean of a depth", optional: true },
+    taper: { kind: "length", symbol: "t", says: "taper", optional: true },
+    repeatSpread: {
+      kind: "length",
+      symbol: "r",
+      says: "largest difference of repeats at one place",
+      optional: true,
+    },
     depths: {
       kind: "list",
       says: "form depth by depth",
       of: {
         depth: { kind: "text", says: "depth" },
-        mean: { kind: "length", symbol: "D_m", says: "mean of the directions" },
-        ovality: { kind: "length", symbol: "o", says: "difference of the directions" },
+        mean: { kind: "length", symbol: "D_m", says: "mean" },
+        ovality: { kind: "length", symbol: "o", says: "oval" },
       },
     },
   },

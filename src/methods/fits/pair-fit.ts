@@ -2,9 +2,9 @@
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { judge, type State } from "../../verdict.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
-import type { ListField, QuantityField } from "../field.ts";
-import { cellNumber, numberOf, rowsOf } from "../inside.ts";
-import type { Insides, Steps } from "../method.ts";
+import type { ListField, QuantityField, TextField } from "../field.ts";
+import { cellNumber, numberOf, rowsOf, textOf } from "../inside.ts";
+import type { Insides, Limit, Steps } from "../method.ts";
 
 export const clearances: Steps = {
   tightest: "holeSmallest - shankLargest",
@@ -27,6 +27,12 @@ export const pairLimitFields = {
       loosest: optional("c_max", "loosest clearance allowed"),
     },
   } as const satisfies ListField,
+  ends: {
+    kind: "text",
+    says: "the end that matters, where the other has no limit",
+    optional: true,
+    choices: ["both", "tightest", "loosest"],
+  } as const satisfies TextField,
   holeUncertainty: optional("U_h", "expanded uncertainty of the hole"),
   shankUncertainty: optional("U_s", "expanded uncertainty of the shank"),
   uncertainties: {
@@ -46,11 +52,26 @@ export const pairLimitGives = {
   loosestAllowed: { kind: "length", symbol: "c_max" },
   holeUncertainty: { kind: "length", symbol: "U_h" },
   shankUncertainty: { kind: "length", symbol: "U_s" },
+  tightestOpen: { kind: "count", says: "tightest end without a limit" },
+  loosestOpen: { kind: "count", says: "loosest end without a limit" },
 } as const;
+
+/** An end that nobody judged proves nothing, unless it is said that it does not matter. */
+export const openEnds = (spoils: readonly string[]): readonly Limit[] =>
+  (["tightest", "loosest"] as const).map((end) => ({
+    that: `${end}Open == 0`,
+    else: `${end} not judged: no limit given`,
+    hint: `give ${end}Allowed, or name the other in ends where this one does not matter`,
+    warn: "spoils",
+    spoils,
+  }));
 
 export interface PairLimits {
   readonly tightestAllowed?: number;
   readonly loosestAllowed?: number;
+  /** 1 where an end has no limit and is not said to be without matter, else 0. */
+  readonly tightestOpen: number;
+  readonly loosestOpen: number;
   readonly holeUncertainty: number;
   readonly shankUncertainty: number;
 }
@@ -81,7 +102,7 @@ const places = [
 ] as const;
 
 export function pairLimits(inputs: Insides): PairLimits | Problem {
-  const found: Partial<Record<keyof PairLimits, number>> = {};
+  const found: Partial<Record<(typeof places)[number][0], number>> = {};
   for (const [field, place] of places) {
     const value = fieldOrRow(inputs, field, place);
     if (isProblem(value)) return value;
@@ -92,7 +113,30 @@ export function pairLimits(inputs: Insides): PairLimits | Problem {
   if (shankUncertainty === undefined) return missing("uncertainty of the shank", "shankUncertainty");
   if (limits.tightestAllowed === undefined && limits.loosestAllowed === undefined)
     return missing("limits of the clearance", "tightestAllowed or loosestAllowed");
-  return { ...limits, holeUncertainty, shankUncertainty };
+  const ends = textOf(inputs, "ends") ?? "both";
+  const fault = ends === "both" ? undefined : wrongEnd(ends, limits);
+  if (fault) return fault;
+  const open = (limit: number | undefined) => (limit === undefined && ends === "both" ? 1 : 0);
+  return {
+    ...limits,
+    tightestOpen: open(limits.tightestAllowed),
+    loosestOpen: open(limits.loosestAllowed),
+    holeUncertainty,
+    shankUncertainty,
+  };
+}
+
+/** The end that alone matters has a limit, and the other has none. */
+function wrongEnd(only: string, limits: Pick<PairLimits, "tightestAllowed" | "loosestAllowed">) {
+  const both = limits.tightestAllowed !== undefined && limits.loosestAllowed !== undefined;
+  const own = only === "tightest" ? limits.tightestAllowed : limits.loosestAllowed;
+  if (!both && own !== undefined) return undefined;
+  return problem({
+    code: "odd-end",
+    what: pairLimitFields.ends.says,
+    got: both ? `${only}, and limits for both ends` : `${only}, and a limit for the other end alone`,
+    must: both ? "be left out where both ends have limits" : "be the end that has a limit",
+  });
 }
 
 const missing = (what: string, name: string): Problem =>
@@ -120,7 +164,7 @@ export interface PairState {
   readonly loosest: number;
   readonly tightestState?: State;
   readonly loosestState?: State;
-  /** The worse of the two. */
+  /** The worse of the two; unproven at best where an end was not judged. */
   readonly state: State;
 }
 
@@ -139,7 +183,8 @@ export function pairState(
   const scale = Math.max(sizes.holeLargestDepthMean, sizes.shankLargest);
   const tightestState = atLeast === undefined ? undefined : judge(tightest, { atLeast }, uncertainty, scale);
   const loosestState = atMost === undefined ? undefined : judge(loosest, { atMost }, uncertainty, scale);
-  const state = worst.find((each) => each === tightestState || each === loosestState) ?? "no answer";
+  const open = limits.tightestOpen + limits.loosestOpen > 0 ? "unproven" : undefined;
+  const state = worst.find((each) => [tightestState, loosestState, open].includes(each)) ?? "no answer";
   return {
     tightest,
     loosest,

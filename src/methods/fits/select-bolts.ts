@@ -1,14 +1,21 @@
 // Which bolt goes in which hole? Most proven pairs first, then fewest moved bolts, then closest to
 // the target clearance: solved exactly, with the proof checked on every run.
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { roundDecimal } from "../../units/format.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
 import { cellNumber, cellText, numberOf, type Row, rowsOf, textOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
 import { assignmentProof, pairEnds, quadrature } from "../sources.ts";
 import { type Assignment, assign, proofOf } from "./assignment.ts";
 import { type Bolt, exactCosts, type Hole, type Job, pairsOf } from "./bolt-choice.ts";
-import { type PairLimits, pairLimitFields, pairLimitGives, pairLimits, uncertaintyStep } from "./pair-fit.ts";
+import {
+  openEnds,
+  type PairLimits,
+  pairLimitFields,
+  pairLimitGives,
+  pairLimits,
+  uncertaintyStep,
+} from "./pair-fit.ts";
+import { type Sized, sizeSlip } from "./size-slips.ts";
 
 const holesOf = (inputs: Insides): readonly Hole[] =>
   rowsOf(inputs, "holes").map((row) => {
@@ -42,6 +49,25 @@ function twiceTagged(what: string, parts: readonly { readonly tag: string }[]): 
       });
 }
 
+const sizesOf = (holes: readonly Hole[], bolts: readonly Bolt[]): readonly Sized[] => [
+  ...holes.map(
+    ({ tag, holeSmallest: low, holeLargestDepthMean: high }): Sized => ({
+      part: `hole ${tag}`,
+      low,
+      high,
+      names: ["smallest reading", "largest mean at one depth"],
+    }),
+  ),
+  ...bolts.map(
+    ({ tag, shankMean: low, shankLargest: high }): Sized => ({
+      part: `bolt ${tag}`,
+      low,
+      high,
+      names: ["mean", "largest reading"],
+    }),
+  ),
+];
+
 /** Middle of the limits, unless another target is given. */
 function targetOf(inputs: Insides, limits: PairLimits): number | Problem {
   const given = numberOf(inputs, "targetClearance");
@@ -60,8 +86,8 @@ function targetOf(inputs: Insides, limits: PairLimits): number | Problem {
 
 function run(inputs: Insides): Insides | Problem {
   const [holes, bolts] = [holesOf(inputs), boltsOf(inputs)];
-  const twice = twiceTagged("holes", holes) ?? twiceTagged("bolts", bolts);
-  if (twice) return twice;
+  const wrong = twiceTagged("holes", holes) ?? twiceTagged("bolts", bolts) ?? sizeSlip(sizesOf(holes, bolts));
+  if (wrong) return wrong;
   const limits = pairLimits(inputs);
   if (isProblem(limits)) return limits;
   const doubt = evaluateSteps(uncertaintyStep, { ...limits });
@@ -71,7 +97,9 @@ function run(inputs: Insides): Insides | Problem {
   const pairs = pairsOf(holes, bolts, { limits, uncertainty: doubt["uncertainty"] ?? Number.NaN, target });
   if (isProblem(pairs)) return pairs;
   const job: Job = { holes, bolts, pairs, wishes: textOf(inputs, "wishes") ?? "" };
-  const { costs, unit } = exactCosts(job);
+  const exact = exactCosts(job);
+  if (isProblem(exact)) return exact;
+  const { costs } = exact;
   const found = assign(costs);
   const proof = found && proofOf(costs, found);
   if (!found || !proof?.holds) throw new Error("select-bolts: the assignment is not proven to be the best");
@@ -79,7 +107,7 @@ function run(inputs: Insides): Insides | Problem {
     ...limits,
     targetClearance: target,
     ...answer(job, found),
-    certificate: certificate(job, found, unit),
+    certificate: "no better choice exists (proved)", // proofOf has just held
   };
 }
 
@@ -104,20 +132,13 @@ function answer({ holes, bolts, pairs }: Job, found: Assignment): Insides {
     unproven: chosen.filter((pair) => pair["state"] !== "proven").length,
     moved: chosen.filter((pair) => pair["moved"] === true).length,
     leftOver: left.length > 0 ? left.join(", ") : "none",
+    // Any choice costs at least the sum of the figures of holes and bolts; this one costs exactly that.
     potentials: [
+      potential("all", "cost", found.cost),
       ...holes.map((hole, index) => potential("hole", hole.tag, found.rowPotentials[index])),
       ...bolts.map((bolt, index) => potential("bolt", bolt.tag, found.columnPotentials[index])),
     ],
   };
-}
-
-/** The proof in words; it has been checked before it is worded. */
-function certificate({ holes, bolts }: Job, found: Assignment, unit: number): string {
-  const step = roundDecimal(unit * 1e6, { significant: 3 }).replace(/\.?0+$/, "");
-  return [
-    `no better choice exists: of ${holes.length} holes and ${bolts.length} bolts no allowed pair costs less than its two potentials, the chosen pairs cost exactly theirs`,
-    `cost ${found.cost} = sum of the potentials, in whole numbers (clearances squared in steps of ${step} um)`,
-  ].join("; ");
 }
 
 const size = (symbol: string, says: string) => ({ kind: "length", symbol, says }) as const;
@@ -206,11 +227,11 @@ export const selectBolts = method({
     certificate: { kind: "text", says: "why no better choice exists" },
     potentials: {
       kind: "list",
-      says: "potentials of the proof",
+      says: "figures of the proof",
       of: {
-        part: { kind: "text", says: "hole or bolt" },
+        part: { kind: "text", says: "hole, bolt or all" },
         tag: { kind: "text", says: "tag" },
-        potential: { kind: "count", says: "potential, in units of the cost" },
+        potential: { kind: "count", says: "figure" },
       },
     },
     uncertainty: { kind: "length", symbol: "U_c", says: "expanded uncertainty of a clearance" },
@@ -221,6 +242,7 @@ export const selectBolts = method({
     { that: "smallest(holes.largestDepthMean) > 0", else: "a diameter is above 0" },
     { that: "smallest(bolts.mean) > 0", else: "a diameter is above 0" },
     { that: "tightestAllowed <= loosestAllowed", else: "no clearance lies between the limits" },
+    ...openEnds(["pairs", "proven", "unproven"]),
     {
       that: 'smallest(holes.smallest) > "0 mm"',
       else: "a diameter is above 0",

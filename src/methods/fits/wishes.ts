@@ -25,13 +25,14 @@ export function weightsOf(pairs: readonly (readonly Wanted[])[]): readonly numbe
 /** Costs for the assignment; undefined when the weights are too large for exact sums. */
 export function costsOf(pairs: readonly (readonly Wanted[])[]): readonly (readonly number[])[] | undefined {
   const weights = weightsOf(pairs);
+  let largest = 0; // NaN once a weight or a figure has no end, so that such sums are never taken for exact
   const costs = pairs.map((line) =>
-    line.map((wanted) =>
-      wanted === undefined
-        ? Number.POSITIVE_INFINITY
-        : wanted.reduce((sum, figure, level) => sum + figure * (weights[level] ?? 0), 0),
-    ),
+    line.map((wanted) => {
+      if (wanted === undefined) return Number.POSITIVE_INFINITY;
+      const cost = wanted.reduce((sum, figure, level) => sum + figure * (weights[level] ?? 0), 0);
+      largest = Math.max(largest, cost);
+      return cost;
+    }),
   );
-  const largest = Math.max(0, ...costs.map((line) => Math.max(0, ...line.filter(Number.isFinite))));
   return 2 * pairs.length * largest <= exact ? costs : undefined; // a path crosses each row once, there and back
 }

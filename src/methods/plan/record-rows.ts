@@ -1,6 +1,6 @@
 // A torque record as rows that can be judged: joined to the plan, with what the wrench should have read.
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { quantity } from "../../units/quantity.ts";
+import { oneValue } from "../../units/quantity.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
 import { cellNumber, cellText, numberOf, type Row, rowsOf } from "../inside.ts";
 import type { Insides } from "../method.ts";
@@ -45,8 +45,8 @@ export function readAdapter(
   const words = text?.trim() ?? "";
   if (words === "" || /^(none|no|-|0)$/i.test(words)) return { length: 0, angle: 0 };
   const [, size = "", turned] = /^([\d.,]+\s*[^\s\d]+?)(?:\s+in line|\s+at\s+(.+))?$/i.exec(words) ?? [];
-  const length = quantity(size, "length");
-  const angle = turned === undefined ? undefined : quantity(turned, "angle");
+  const length = oneValue(size, "length");
+  const angle = turned === undefined ? undefined : oneValue(turned, "angle");
   if (isProblem(length) || isProblem(angle))
     return problem({
       code: "not-an-adapter",

@@ -6,13 +6,14 @@ import { type Insides, method } from "../method.ts";
 import { threadTolerances } from "../sources.ts";
 import { metricLimits } from "./metric-limits.ts";
 import type { ThreadLimits } from "./thread-limit-parts.ts";
+import { inEitherForm } from "./thread-of.ts";
 import { unifiedLimits } from "./unified-limits.ts";
 
 /** Limits by designation and class, metric or unified. */
 export function limitsOf(designation: string, toleranceClass: string): ThreadLimits | Problem {
-  return /^\s*M\s*\d/i.test(designation)
-    ? metricLimits(designation, toleranceClass)
-    : unifiedLimits(designation, toleranceClass);
+  if (/^\s*M\s*\d/i.test(designation)) return metricLimits(designation, toleranceClass);
+  const found = unifiedLimits(designation, toleranceClass);
+  return isProblem(found) ? inEitherForm(designation, found) : found;
 }
 
 function run(inputs: Insides): Insides | Problem {

@@ -1,5 +1,5 @@
 // A thread by its designation, metric or unified: nominal size and the area that strength tables build on.
-import { isProblem, type Problem } from "../../problem.ts";
+import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { ThreadSize } from "../../tables/strength-grades.ts";
 import { metricThread } from "../../tables/threads-metric.ts";
 import { unifiedThread as unifiedRow } from "../../tables/threads-unified.ts";
@@ -12,6 +12,19 @@ export interface ThreadFound {
   readonly stressArea: number;
 }
 
+/** A text of neither form, such as a length, is asked for in both: the page may be metric. */
+export const inEitherForm = (designation: string, refusal: Problem): Problem =>
+  refusal.code !== "unknown-designation" || /[#-]|UN/i.test(designation)
+    ? refusal
+    : problem({
+        code: refusal.code,
+        what: "thread designation",
+        got: designation.trim() || "nothing",
+        must: "be a thread such as M24x3 or 3/8-24 UNF",
+        why: "a metric thread is written M, size and x pitch; a unified one size, dash, threads per inch",
+        suggestions: ["M24", "M24x3", "3/8-24 UNF", "1/2-13"],
+      });
+
 export function threadOf(designation: string): ThreadFound | Problem {
   if (/^\s*M\s*\d/i.test(designation)) {
     const row = metricThread(designation);
@@ -19,7 +32,7 @@ export function threadOf(designation: string): ThreadFound | Problem {
     return { size: { value: row.diameter_mm, unit: "mm" }, stressArea: row.stressArea_mm2 * 1e-6 };
   }
   const row = unifiedRow(designation);
-  if (isProblem(row)) return row;
+  if (isProblem(row)) return inEitherForm(designation, row);
   const solved = unifiedThread.solve({ designation });
   if (isProblem(solved)) return solved;
   const area = solved.outputs["stressArea"];

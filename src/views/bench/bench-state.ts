@@ -5,7 +5,7 @@ import type { ReadingItem } from "../../document/item.ts";
 import type { TableValue } from "../../engine/cell.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { type Quantity, quantity } from "../../units/quantity.ts";
+import { oneValue, type Quantity } from "../../units/quantity.ts";
 import { nextWanted, type Step, stepsOf } from "../readings/places.ts";
 import { openRows } from "../readings/rows-text.ts";
 import type { SheetContext } from "../sheet-context.ts";
@@ -73,7 +73,7 @@ export function meaningOf(step: Step, typed: string, front: Front | undefined): 
     return { text: found.text, value: undefined, byFront: false };
   const isBare = /^[-+\u2212]?[\d.,]+$/.test(found.text);
   const text = isBare ? found.text.replace(",", ".") : found.text;
-  const value = quantity(isBare && step.unit !== undefined ? `${text} ${step.unit}` : text, step.kind);
+  const value = oneValue(isBare && step.unit !== undefined ? `${text} ${step.unit}` : text, step.kind);
   return isProblem(value) ? value : { text, value, byFront: found.byFront };
 }
 

@@ -2,7 +2,7 @@
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem } from "../../problem.ts";
 import { inUnit } from "../../units/in-unit.ts";
-import { quantity } from "../../units/quantity.ts";
+import { oneValue } from "../../units/quantity.ts";
 import { unit } from "../../units/unit.ts";
 import type { SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
@@ -28,10 +28,23 @@ export function frontFromPage(
   });
   const [nominal] = nominals;
   const stated = item.uncertainty?.of[column];
-  const smallest = stated === undefined ? undefined : quantity(stated, kind);
+  const smallest = stated === undefined ? undefined : oneValue(stated, kind);
   if (nominal === undefined || nominals.length > 1 || smallest === undefined || isProblem(smallest))
     return undefined;
-  // A gauge is read finer than its uncertainty: 3 um and 10 um both mean the third decimal of a millimetre.
-  const decimals = Math.floor(-Math.log10(inUnit(smallest.si, shown)) + 1e-9) + 1;
-  return frontOfNominal(inUnit(nominal, shown), decimals);
+  const decimals = decimalsRead(inUnit(smallest.si, shown));
+  return decimals === undefined ? undefined : frontOfNominal(inUnit(nominal, shown), decimals);
+}
+
+/**
+ * Decimals of a gauge with this expanded uncertainty, where only one number of them is likely. A step of the
+ * scale spreads by step/√12 (JCGM 100:2008, F.2.2.1, from memory), twice that for k = 2, so the step is at most
+ * √3 times the uncertainty; finer than a third of it is seldom read (common practice, no source). 3 um is read to
+ * the third decimal of a millimetre; 0.1 thou may be the fourth or the fifth of an inch: the first reading says.
+ */
+export function decimalsRead(uncertainty: number): number | undefined {
+  const [least, most] = [uncertainty / 3, uncertainty * Math.sqrt(3)];
+  const places = [0, 1, 2, 3, 4, 5, 6].filter((n) =>
+    [1, 2, 5].some((digit) => digit * 10 ** -n >= least * (1 - 1e-9) && digit * 10 ** -n <= most),
+  );
+  return places.length === 1 ? places[0] : undefined;
 }

@@ -5,11 +5,11 @@ import { isBeyond } from "../../engine/reading.ts";
 import { median } from "../../median.ts";
 import { isProblem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
-import { type Quantity, quantity } from "../../units/quantity.ts";
+import { oneValue, type Quantity } from "../../units/quantity.ts";
 import { type Unit, unit } from "../../units/unit.ts";
 import { groupWords } from "../readings/place-words.ts";
 import type { Step } from "../readings/places.ts";
-import { type Front, neighbours } from "./front-digits.ts";
+import { type Front, neighbours, zeroSlip } from "./front-digits.ts";
 
 export interface Question {
   readonly words: string;
@@ -38,12 +38,11 @@ export function questionAbout(asked: Asked): Question | undefined {
   const group = limit === undefined ? [] : valuesOf(asked, true);
   const others = group.length > 0 ? group : all;
   const middle = median(others);
-  if (middle === undefined)
-    return front === undefined || text.startsWith(front.front) ? undefined : unlikeNominal(text, front);
+  if (middle === undefined) return front && firstOfAll(text, front);
   const away = Math.abs(value.si - middle);
   const most = limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : wider);
   const far = isBeyond(value.si, middle, most);
-  const nearer = nearerOf(asked, others, middle, away);
+  const nearer = nearerOf(asked, others, middle, away) ?? slipOf(asked, middle, away);
   if (!far && nearer === undefined) return undefined;
   const whom = group.length > 0 ? groupWords(item, step.place) : "this table";
   const ask = nearer === undefined ? "keep or type again?" : `was ${nearer} meant?`;
@@ -54,10 +53,19 @@ export function questionAbout(asked: Asked): Question | undefined {
 }
 
 /** The first reading of all has only the nominal to be compared with. */
-const unlikeNominal = (text: string, { front }: Front): Question => ({
-  words: `${text} does not begin with ${front}, as the nominal of the page: keep or type again?`,
-  choices: [text],
-});
+function firstOfAll(text: string, front: Front): Question | undefined {
+  const slip = zeroSlip(text, front);
+  if (slip !== undefined)
+    return {
+      words: `${text} does not have the ${slip.length - slip.indexOf(".") - 1} decimals that are usual here: was ${slip} meant?`,
+      choices: [text, slip],
+    };
+  if (text.startsWith(front.front)) return undefined;
+  return {
+    words: `${text} does not begin with ${front.front}, as the nominal of the page: keep or type again?`,
+    choices: [text],
+  };
+}
 
 const enough = 8;
 const deviations = 6;
@@ -69,19 +77,26 @@ function scatterLimit(values: readonly number[], middle: number): number {
   return values.length < enough || scatter === 0 ? Number.POSITIVE_INFINITY : deviations * 1.4826 * scatter;
 }
 
-/** Small lengths in micrometres, as a gauge is read. */
+/** Small lengths in micrometres or thou, as a gauge is read. */
 function distance(si: number, shown: Unit): string {
-  const micrometre = unit("um", "length");
-  const small = shown.kinds.includes("length") && Math.abs(si) < 1e-3 && !isProblem(micrometre);
-  return formatIn(si, small ? micrometre : shown, { label: true });
+  const fine = unit(shown.text === "in" || shown.text === "thou" ? "thou" : "um", "length");
+  const small = shown.kinds.includes("length") && Math.abs(si) < 1e-3 && !isProblem(fine);
+  return formatIn(si, small ? fine : shown, { label: true });
 }
 
 /** The page's own limit. */
 function limitOf(item: ReadingItem, column: string, value: Quantity): Quantity | undefined {
   const text = item.odd?.[column];
   if (text === undefined) return undefined;
-  const limit = quantity(text, value.kind);
+  const limit = oneValue(text, value.kind);
   return isProblem(limit) ? undefined : limit;
+}
+
+/** A zero too many or too few, where the reading without it lies nearer. */
+function slipOf({ text, value, front }: Asked, middle: number, away: number): string | undefined {
+  const other = front && zeroSlip(text, front);
+  const meant = other === undefined ? undefined : oneValue(`${other} ${value.unit.text}`, value.kind);
+  return meant && !isProblem(meant) && Math.abs(meant.si - middle) < away ? other : undefined;
 }
 
 /** With fixed front digits, 90 means 25.090: where 24.990 lies nearer and 25.090 outside, it is asked. */
@@ -95,7 +110,7 @@ function nearerOf(
   const inside = value.si >= Math.min(...others) && value.si <= Math.max(...others);
   if (inside) return undefined;
   return neighbours(text, front).find((other) => {
-    const meant = quantity(`${other} ${value.unit.text}`, value.kind);
+    const meant = oneValue(`${other} ${value.unit.text}`, value.kind);
     return !isProblem(meant) && Math.abs(meant.si - middle) < away;
   });
 }

@@ -4,7 +4,7 @@ import type { CsvTable } from "../../document/csv.ts";
 import { isBare, pointed } from "../../document/decimal-mark.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { quantity } from "../../units/quantity.ts";
+import { oneValue } from "../../units/quantity.ts";
 import { placeWords } from "../readings/place-words.ts";
 import { askedColumns, keyColumns } from "../readings/places.ts";
 import type { Fields, RowsText } from "../readings/rows-text.ts";
@@ -72,7 +72,7 @@ function fieldText(
   const number = pointed(text, table.decimal);
   if (isProblem(number)) return number;
   if (!isBare(text)) {
-    const found = quantity(number, kind);
+    const found = oneValue(number, kind);
     return isProblem(found) ? found : number;
   }
   if (unitText === undefined && kind !== "ratio" && kind !== "count")
@@ -83,7 +83,7 @@ function fieldText(
       must: "have one",
       hint: `choose the unit of ${heading} below, or ${unitHint(column ?? heading, kind)}`,
     });
-  const found = quantity(unitText === undefined ? number : `${number} ${unitText}`, kind);
+  const found = oneValue(unitText === undefined ? number : `${number} ${unitText}`, kind);
   if (isProblem(found)) return found;
   const same = unitText === undefined || own.units[column ?? ""] === unitText;
   return same ? number : `${number} ${unitText}`;

@@ -1,11 +1,14 @@
 // One box for a unit question: what it is in the other units, by what exact rule, and how it was read.
 // Stands on the unit layer alone, so that it opens at once.
 import { isProblem, type Problem, sentence } from "../../problem.ts";
+import { conversionRequest } from "../../units/conversion-request.ts";
+import { convert } from "../../units/convert.ts";
 import { inGroups } from "../../units/decimal.ts";
-import { rule, usualAnswers, wouldMean } from "../../units/explain.ts";
+import { type Answer, rule, usualAnswers, wouldMean } from "../../units/explain.ts";
 import type { Kind } from "../../units/kind.ts";
 import { type Quantity, quantity } from "../../units/quantity.ts";
 import { type Scan, scan } from "../../units/scan.ts";
+import { scanFor } from "../../units/scan-for.ts";
 import { unit, unitLabel } from "../../units/unit.ts";
 import { onWrenchStep } from "../../units/wrench-step.ts";
 import { type Child, el, replace } from "../dom.ts";
@@ -21,6 +24,13 @@ export interface UnitAnswer {
 }
 
 const settled = 1500;
+
+/** What stands in the box: a value, perhaps with the unit it is wanted in. */
+function askedOf(text: string): { readonly found: Scan; readonly to?: string } {
+  const request = conversionRequest(text);
+  return request ? { found: scanFor(request.text, request.to), to: request.to } : { found: scan(text) };
+}
+
 export function unitAnswer(entry: HTMLInputElement, onAsk?: (text: string) => void): UnitAnswer {
   const { id } = entry;
   const outcome = el("div", { class: "outcome", id: `${id}-read`, role: "status", "aria-live": "polite" });
@@ -30,14 +40,14 @@ export function unitAnswer(entry: HTMLInputElement, onAsk?: (text: string) => vo
 
   const keepQuestion = (): void => {
     clearTimeout(timer);
-    if (scan(entry.value).quantity) remember(entry.value);
+    if (askedOf(entry.value).found.quantity) remember(entry.value);
     last.renew();
   };
   const renew = (): void => {
-    const asked = scan(entry.value);
+    const { found: asked, to } = askedOf(entry.value);
     entry.toggleAttribute("aria-invalid", false);
     if (asked.outcome === "refuse" && entry.value.trim() !== "") entry.setAttribute("aria-invalid", "true");
-    replace(outcome, entry.value.trim() === "" ? hint() : outcomeOf(asked, ask));
+    replace(outcome, entry.value.trim() === "" ? hint() : outcomeOf(asked, ask, to));
     wrench.renew(asked);
     onAsk?.(entry.value);
     clearTimeout(timer);
@@ -101,14 +111,16 @@ const worded = (problem: Problem): string => {
   return onScreen(`${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`);
 };
 
-function outcomeOf(asked: Scan, apply: (text: string) => void): Child {
+function outcomeOf(asked: Scan, apply: (text: string) => void, to?: string): Child {
   if (asked.outcome === "designation")
     return el("p", {}, `${asked.text.trim()} names a thread or a fit; it is not a quantity.`);
   const typed = asked.quantity;
   if (!typed) return refused(asked, apply);
+  const wanted = to === undefined ? undefined : convert(typed, to);
+  if (isProblem(wanted)) return trouble(wanted, apply);
   return [
     asked.problem && trouble(asked.problem, apply),
-    answers(typed),
+    wanted ? answerList([wanted]) : answers(typed),
     el(
       "dl",
       { class: "reading-of" },
@@ -117,7 +129,7 @@ function outcomeOf(asked: Scan, apply: (text: string) => void): Child {
       el("dt", {}, "rule"),
       el("dd", {}, onScreen(rule(typed.unit))),
     ),
-    ...otherKinds(typed).map(([kind, other]) =>
+    ...(wanted ? [] : otherKinds(typed)).map(([kind, other]) =>
       el(
         "div",
         { class: "other-kind" },
@@ -137,10 +149,14 @@ function answers(typed: Quantity): HTMLElement {
       { class: "quiet" },
       "A combination without a name of its own: the rule below gives it in SI units.",
     );
+  return answerList(found);
+}
+
+function answerList(found: readonly Answer[]): HTMLElement {
   return el(
     "ul",
     { class: "answers" },
-    ...found.map(({ unit: shown, text }) => {
+    ...found.map(({ unit: shown, text, spread }) => {
       const [number = ""] = text.split(" ");
       const label = unitLabel(shown);
       return el(
@@ -149,6 +165,8 @@ function answers(typed: Quantity): HTMLElement {
         el("b", {}, inGroups(number, "\u2009")),
         label === "°" ? "" : "\u00a0",
         el("span", { class: "unit" }, label),
+        spread !== undefined &&
+          el("span", { class: "unit" }, onScreen(spread.startsWith("±") ? ` ${spread}` : `, ${spread}`)),
       );
     }),
   );
@@ -161,7 +179,7 @@ function otherKinds(typed: Quantity): readonly (readonly [Kind, Quantity])[] {
   const also = typed.kind === "temperature" ? ([...kinds, "temperature difference"] as const) : kinds;
   return [...new Set(also)].flatMap((kind) => {
     if (kind === typed.kind || kind === "energy") return []; // a torque is hardly ever meant as energy
-    const other = quantity(typed.text, kind);
+    const other = quantity(typed.text, kind, { confirmed: true });
     return isProblem(other) || usualAnswers(other).length === 0 ? [] : [[kind, other] as const];
   });
 }

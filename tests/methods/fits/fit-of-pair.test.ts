@@ -22,6 +22,8 @@ describe("limits", () => {
     "holeSmallest <= holeLargestDepthMean": { holeSmallest: "25.02 mm" },
     "shankMean <= shankLargest": { shankMean: "25.0081 mm" },
     "tightestAllowed <= loosestAllowed": { loosestAllowed: "-11 um" },
+    "tightestOpen == 0": { tightestAllowed: "" },
+    "loosestOpen == 0": { loosestAllowed: "" },
   });
 });
 
@@ -151,9 +153,26 @@ describe("the guarded rule", () => {
 });
 
 describe("edges", () => {
-  test("one limit only is enough; none is refused", () => {
+  test("an end without a limit is named and leaves the pair unproven, unless the other alone matters", () => {
     const { tightestAllowed: _, ...loose } = good;
-    expect(answer(solve(id, loose)).outputs["tightestState"]).toBeUndefined();
+    const open = answer(solve(id, loose));
+    expect(open.outputs["tightestState"]).toBeUndefined();
+    expect([text(open, "loosestState"), text(open, "state")]).toEqual(["proven", "unproven"]);
+    expect(open.warnings.map((warning) => warning.why)).toEqual(["tightest not judged: no limit given"]);
+    expect(Object.keys(open.spoilt)).toEqual(["state"]);
+    const alone = answer(solve(id, { ...loose, ends: "loosest" }));
+    expect(text(alone, "state")).toBe("proven");
+    expect(alone.warnings).toEqual([]);
+    expect(text(solve(id, { ...loose, loosestAllowed: "-20 um" }), "state")).toBe("fails");
+  });
+
+  test("the end that alone matters is the one with a limit; beside two limits it is refused", () => {
+    expect(refusal(solve(id, { ...good, ends: "loosest" })).code).toBe("odd-end");
+    expect(refusal(solve(id, { ...good, tightestAllowed: "", ends: "tightest" })).code).toBe("odd-end");
+  });
+
+  test("no limit at all is refused", () => {
+    const { tightestAllowed: _, ...loose } = good;
     const { loosestAllowed: __, ...none } = loose;
     expect(refusal(solve(id, none)).must).toContain("tightestAllowed or loosestAllowed");
   });
@@ -190,6 +209,14 @@ describe("edges", () => {
   test("readings of a hole say their depth: without, a bell-mouth would be averaged away", () => {
     const { holeSmallest: _, holeLargestDepthMean: __, ...rest } = good;
     expect(refusal(solve(id, { ...rest, hole: [{ value: "25.01 mm" }] })).must).toBe("be given as depth");
+  });
+
+  test("a place of hole or shank that is read twice is refused, as in the form of a hole", () => {
+    const twice = ["25.010 mm", "25.020 mm"].map((value) => ({ depth: "outer", direction: "along", value }));
+    const { holeSmallest: _, holeLargestDepthMean: __, ...noHole } = good;
+    expect(refusal(solve(id, { ...noHole, hole: twice })).code).toBe("reading-twice");
+    const { shankLargest: ___, shankMean: ____, ...noShank } = good;
+    expect(refusal(solve(id, { ...noShank, shank: twice })).code).toBe("reading-twice");
   });
 
   test("no clearance and no uncertainty: on the limit is inside", () => {

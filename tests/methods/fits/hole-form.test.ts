@@ -125,6 +125,26 @@ describe("edges", () => {
     expect(said.where).toContain("readings 9");
   });
 
+  test("a place read twice is refused by name, unless the repeats are numbered; then their difference shows", () => {
+    const at = (value: string, repeat?: string) => ({
+      depth: "outer",
+      direction: "along",
+      value,
+      ...(repeat !== undefined && { repeat }),
+    });
+    const across = { depth: "outer", direction: "across", value: "25.012 mm" };
+    const said = refusal(solve(id, { readings: [at("25.010 mm"), across, at("25.020 mm")] }));
+    expect([said.code, said.got]).toEqual(["reading-twice", "outer · along twice"]);
+    expect(said.hint).toBe("number repeats in the column repeat");
+    const again = solve(id, { readings: [at("25.010 mm", "1"), across, at("25.020 mm", "2")] });
+    expectPrinted(si(again, "repeatSpread"), "10.0", um);
+    expectPrinted(si(again, "ovality"), "3.0", um);
+    expect(refusal(solve(id, { readings: [at("25.010 mm", "1"), at("25.020 mm", "1")] })).got).toBe(
+      "outer · along · 1 twice",
+    );
+    expect(answer(solve(id, good)).outputs["repeatSpread"]).toBeUndefined();
+  });
+
   test("readings repeated in one direction are averaged first", () => {
     const [form] = depthForms([
       { depth: "a", direction: "along", value: 10 },

@@ -1,0 +1,67 @@
+// Numbers typed into a note that are values of the page today: they would stay when the value changes.
+// Only pointed out; no state rests on it.
+import { inlinesOf, leavesOf } from "../document/bound-formulas.ts";
+import type { UnitChoice } from "../methods/solution.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { inUnit } from "../units/in-unit.ts";
+import type { Cell, ProseValue } from "./cell.ts";
+import { type NumberInText, numbersIn, sharesIn } from "./numbers-in-text.ts";
+import { type PageNumber, pageNumbers, rowCounts } from "./page-numbers.ts";
+
+/** The note that a cell is, or that stands beside it. */
+export const noteOfCell = ({ value, note }: Cell): ProseValue | undefined =>
+  !isProblem(value) && value.type === "prose" ? value : note;
+
+/** One problem for each such number, at its cell. */
+export function unboundNumbers(
+  cells: readonly Cell[],
+  unitOf: UnitChoice,
+): readonly { readonly cell: Cell; readonly found: Problem }[] {
+  const notes = cells.flatMap((cell) => textsOf(noteOfCell(cell)).map((text) => ({ cell, text })));
+  if (notes.length === 0) return [];
+  const values = pageNumbers(cells, unitOf);
+  const counts = rowCounts(cells);
+  return notes.flatMap(({ cell, text }) => [
+    ...numbersIn(text).flatMap((number) => {
+      const same = values.find((value) => isSame(number, value));
+      return same ? [{ cell, found: equal(number.text, same) }] : [];
+    }),
+    ...sharesIn(text)
+      .filter(({ of }) => counts.has(of))
+      .map((share) => ({ cell, found: counted(share.text, counts.get(share.of) ?? "") })),
+  ]);
+}
+
+const textsOf = (prose: ProseValue | undefined): readonly string[] =>
+  (prose?.blocks ?? [])
+    .flatMap((block) => leavesOf(inlinesOf(block)))
+    .flatMap((leaf) => (leaf.type === "text" ? [leaf.text] : []));
+
+/** Half of the last printed digit, but never so much that 5 um would be 5.4. */
+const loosest = 0.02;
+
+function isSame({ value, decimals, unit, whole }: NumberInText, { si, kind, shown }: PageNumber): boolean {
+  if (unit && (unit.kinds.length === 0 || !unit.kinds.some((one) => one === kind))) return false;
+  if (!unit && !whole && kind !== "ratio" && kind !== "count") return false;
+  const there = inUnit(si, unit ?? shown);
+  const slack = Math.min(0.5 * 10 ** -decimals, loosest * Math.abs(value));
+  return Math.abs(there - value) <= slack * (1 + 1e-9);
+}
+
+const equal = (text: string, { name, bindable }: PageNumber): Problem =>
+  problem({
+    code: "unbound-number",
+    what: text,
+    got: `a typed number that is ${name} now`,
+    why: "it stays when the value changes",
+    hint: bindable ? `write {${name}}` : "bind it, or leave it out: the sheet shows it",
+  });
+
+const counted = (text: string, name: string): Problem =>
+  problem({
+    code: "unbound-number",
+    what: text,
+    got: `a typed count of ${name}`,
+    why: "it stays when the rows change",
+    hint: "bind it, or leave it out: the sheet shows it",
+  });
