@@ -44,7 +44,7 @@ function run(inputs: Insides): Insides | Problem {
       what: "run-on",
       got: `none for position ${without}`,
       must: "be given for every position, or for none",
-      hint: "one average for all nuts hides a nut that drags",
+      hint: "one average for all nuts hides a nut of high run-on torque",
     });
   const wrenchLength = numberOf(inputs, "wrenchLength");
   if (adapters.size > 0 && wrenchLength === undefined)
