@@ -114,7 +114,7 @@ function readingText(cell: Cell, item: GivenItem, context: SheetContext): string
 }
 
 /** Nothing where nothing was converted; a bare number needs no kind, and a share is shown as what it is. */
-function readWords(kind: Kind | undefined, typed: string, together: string): string {
+export function readWords(kind: Kind | undefined, typed: string, together: string): string {
   const plain = (text: string) => onScreen(text).replaceAll(/\s+/g, " ").trim();
   if (plain(typed) === plain(together)) return "";
   if (kind !== "ratio" && kind !== "count") return `read as ${kind ?? "a number"}, ${together}`;
