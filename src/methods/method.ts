@@ -81,6 +81,8 @@ export interface Declaration {
   readonly sources: Readonly<Record<string, Source>>;
   /** Remarks a practitioner would make, always shown. */
   readonly notes?: readonly string[];
+  /** Its texts and truths already count a stated uncertainty, which it takes as an input. */
+  readonly countsDoubt?: boolean;
   /** Standing cautions that go with this work, C1 to C8. */
   readonly cautions?: readonly string[];
 }

@@ -155,6 +155,7 @@ export const fitOfPair = method({
     { that: "tightestAllowed <= loosestAllowed", else: "no clearance lies between the limits" },
     ...openEnds(["state"]),
   ],
+  countsDoubt: true,
   sources: { "*": pairEnds, uncertainty: quadrature },
   notes: [
     "sizes at one temperature: bring readings to 20 degC first (size-at-reference)",

@@ -259,6 +259,7 @@ export const selectBolts = method({
       warn: "advice",
     },
   ],
+  countsDoubt: true,
   sources: { "*": pairEnds, uncertainty: quadrature },
   notes: [
     "give only bolts that are sound: class, growth, threads and cracks are judged before",

@@ -25,6 +25,7 @@ export const changeSince = method({
     { that: 'uncertaintyBefore >= "0 um"', else: "an uncertainty is a width" },
     { that: 'uncertaintyAfter >= "0 um"', else: "an uncertainty is a width" },
   ],
+  countsDoubt: true,
   sources: { "*": realChange },
   notes: [
     "both sizes at 20 degC, and neither across a change of oversize",
