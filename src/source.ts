@@ -35,5 +35,5 @@ const knownWords: Record<Known, string> = {
 export function cite(s: Source): string {
   const place = [s.body, s.title, s.edition, s.at].filter(Boolean).join(", ");
   const known = knownWords[s.known];
-  return known ? `${place} (${known})` : place;
+  return known && !place.includes(known) ? `${place} (${known})` : place;
 }

@@ -43,7 +43,6 @@ const otherwiseKnownAs: Readonly<Record<string, string>> = {
   lg: "log10",
   average: "mean",
   avg: "mean",
-  median: "mean",
   std: "deviation",
   stdev: "deviation",
   sd: "deviation",
@@ -58,8 +57,20 @@ const otherwiseKnownAs: Readonly<Record<string, string>> = {
   pow: "^",
 };
 
+/** Another statistic is never a spelling of one of ours. */
+const otherStatistics: ReadonlySet<string> = new Set([
+  "median",
+  "mode",
+  "quantile",
+  "percentile",
+  "variance",
+  "var",
+]);
+export const isOtherStatistic = (name: string): boolean => otherStatistics.has(name.toLowerCase());
+
 /** The function that was most likely meant, if there is a likely one: same first letter, close in spelling. */
 export function likelyFunction(name: string): string | undefined {
+  if (isOtherStatistic(name)) return undefined;
   const known = otherwiseKnownAs[name.toLowerCase()];
   if (known !== undefined || name.length < 3) return known;
   const close = nearest(name.slice(0, 40), [...scalarFunctions, ...columnFunctions]);

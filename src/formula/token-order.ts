@@ -5,6 +5,7 @@ import type { Problem } from "../problem.ts";
 import {
   columnFunctions,
   isFunctionName,
+  isOtherStatistic,
   isScalarFunction,
   likelyFunction,
   scalarFunctions,
@@ -214,13 +215,18 @@ function implicitProduct(token: Token, before: Token | undefined): Problem {
   });
 }
 
+function unknownHint(name: string, likely: string | undefined): string {
+  if (isOtherStatistic(name)) return `there is no ${name} here`;
+  return likely === undefined ? "for a product write *" : `did you mean ${likely}`;
+}
+
 function unknownFunction(token: Token): Problem {
   const likely = likelyFunction(token.text);
   const known = likely !== undefined && isFunctionName(likely);
   return refusal("formula-unknown-function", token.at, {
     got: `${token.text}( )`,
     must: `be one of ${[...scalarFunctions, ...columnFunctions].join(", ")}`,
-    hint: likely === undefined ? "for a product write *" : `did you mean ${likely}`,
+    hint: unknownHint(token.text, likely),
     ...(known ? { suggestions: [likely] } : {}),
   });
 }

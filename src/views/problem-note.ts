@@ -1,13 +1,22 @@
 // A problem beside the thing it is about: one sentence with the remedy, and a tap that applies it.
 import type { Cell } from "../engine/cell.ts";
-import { type Problem, problem, sentence } from "../problem.ts";
+import { type Problem, problem } from "../problem.ts";
 import { el } from "./dom.ts";
 import { onScreen } from "./on-screen.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { capital, labelOf } from "./words.ts";
 
-export const problemSentence = (found: Problem): string =>
-  onScreen(`${found.where === undefined ? capital(sentence(found)) : sentence(found)}.`); // a place keeps its spelling
+/** "Nut factor: 14, but it must be below 1. Was a percentage entered?" A place keeps its spelling. */
+export function problemSentence({ where, what, got, must, why, hint }: Problem): string {
+  const head = where === undefined ? capital(what) : `${where} · ${what}`;
+  const facts = got === undefined ? must && `must ${must}` : must ? `${got}, but it must ${must}` : got;
+  const [first, ...more] = [facts, why, hint].filter((part): part is string => !!part);
+  const colon = facts !== undefined && facts !== "" && got === undefined ? " " : ": ";
+  const said = first === undefined ? head : `${head}${colon}${first}`;
+  return onScreen([said, ...more.map(capital)].map(ended).join(" "));
+}
+
+const ended = (words: string): string => (/[.?…]$/.test(words) ? words : `${words}.`);
 
 /** Beside the line it belongs to, the place need not be named again. */
 export function inPlace({ code, what, got, must, why, hint }: Problem): string {

@@ -1,6 +1,6 @@
 // Exceptions among the rows of a line: checks by row, answers by row, and readings that are missing or odd.
 import type { Cell } from "../engine/cell.ts";
-import { isProblem, root } from "../problem.ts";
+import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import { rowName, rowState } from "./items/checks.ts";
 import { onScreen } from "./on-screen.ts";
@@ -43,16 +43,31 @@ function ofChecks({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]): 
       const listed = rows.map(({ key, value: check }) => ({
         key,
         says: rowName(noun, key),
-        words: isProblem(check) ? (check.cause ? "" : inPlace(root(check))) : onScreen(check.why),
+        words: isProblem(check) ? waitWords(check) : onScreen(check.why),
       }));
-      const wait = rows.filter(({ value: check }) => isProblem(check) && check.cause).length;
-      const waiting =
-        wait === 0 ? "" : ` ${wait === rows.length ? "They wait" : `${wait} wait`} for lines before.`;
       const words =
-        noun === "finding" ? `${rows.length} found.` : `${rows.length} of ${value.rows.length}.${waiting}`;
+        noun === "finding"
+          ? `${rows.length} found.`
+          : `${rows.length} of ${value.rows.length} ${inState(state, rows.length)}:`;
       return [{ mark: state, name, words, rows: listed }];
     });
 }
+
+/** "1 of 8 has no answer", "3 of 8 fail" */
+function inState(state: State, n: number): string {
+  if (state === "fails") return n === 1 ? "fails" : "fail";
+  if (state === "no answer") return n === 1 ? "has no answer" : "have no answer";
+  return `${n === 1 ? "is" : "are"} ${state}`;
+}
+
+/** What a row without an answer waits for, in few words: the whole story stands at its own line. */
+function waitWords(check: Problem): string {
+  const first = root(check);
+  if (notMeasured.has(first.code)) return "waits for a reading";
+  return check.cause ? `waits for ${first.what}` : inPlace(first);
+}
+
+const notMeasured: ReadonlySet<string> = new Set(["missing", "not-measured"]);
 
 /** Rows that have no answer of their own, and rows with warnings, each once. */
 function ofAnswers({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]): readonly Exception[] {
@@ -74,13 +89,20 @@ function ofAnswers({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]):
           {
             mark: "no answer" as const,
             name,
-            words: `${without.length} of ${value.rows.length}.`,
+            words: `${without.length} of ${value.rows.length} ${inState("no answer", without.length)}:`,
             rows: without,
           },
         ]
       : []),
     ...(warned.length > 0
-      ? [{ mark: "warning" as const, name, words: `${warned.length} of ${value.rows.length}.`, rows: warned }]
+      ? [
+          {
+            mark: "warning" as const,
+            name,
+            words: `${warned.length} of ${value.rows.length} with a warning:`,
+            rows: warned,
+          },
+        ]
       : []),
   ];
 }

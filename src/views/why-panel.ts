@@ -89,11 +89,7 @@ function chain(
   return el(
     "div",
     {},
-    el(
-      "p",
-      { class: "quiet" },
-      `It stands on ${counted(givens, "given or reading", "givens and readings")}.`,
-    ),
+    el("p", { class: "quiet" }, `Rests on ${counted(givens, "given or reading", "givens and readings")}.`),
     el("ol", { class: "why-list first" }, entry(start, output, undefined)),
   );
 }

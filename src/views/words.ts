@@ -25,3 +25,6 @@ export function labelOf(item: Item): string {
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+/** A heading before what is said of it: a question needs no colon. */
+export const asked = (label: string): string => (/[?:.]$/.test(label) ? label : `${label}:`);

@@ -60,6 +60,14 @@ describe.each(files)("%s", (file) => {
   });
 });
 
+test.each(files)("no heading of a check in %s claims that it holds: each is a question", (file) => {
+  const { page } = open(readFileSync(new URL(file, notebooks), "utf8"));
+  const claims = page.items.flatMap((item) =>
+    item.kind === "check" && !item.says?.endsWith("?") ? [item.says ?? item.name] : [],
+  );
+  expect(claims).toEqual([]);
+});
+
 test("every stored view belongs to a page", () => {
   const views = readdirSync(saved).filter((name) => name.endsWith(".txt") && !name.endsWith(".new.txt"));
   for (const view of views) expect(files).toContain(view.replace(/\.txt$/, ".yaml"));

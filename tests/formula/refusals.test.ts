@@ -194,3 +194,9 @@ describe("long and deep texts are refused and never overflow", () => {
     );
   });
 });
+
+test("another statistic is never taken for the mean", () => {
+  const found = parse("median(holes.diameter)");
+  expect(isProblem(found) && found.hint).toBe("there is no median here");
+  expect(isProblem(found) && found.suggestions).toEqual([]);
+});

@@ -168,7 +168,7 @@ describe("a table from a file", () => {
     await panel().getByText("hole 5, upper outer, along again, first in line 2").waitFor();
     await panel().getByText("Line 4, diameter/mm").waitFor();
     expect(await panel().locator(".tool.strong").isDisabled()).toBe(true);
-    await panel().getByRole("button", { name: "Leave it" }).click();
+    await panel().getByRole("button", { name: "Do not add" }).click();
     expect(await standing()).toBe(rows);
     expect(await page.locator(".changed-bar").isVisible()).toBe(false);
   });

@@ -42,7 +42,7 @@ const noWords = (words: readonly string[]) =>
     what: words.join(" "),
     got: "a word",
     must: "stand alone",
-    hint: "splitline methods <id> tells the evidence of one method",
+    hint: "splitline methods <id> shows the evidence of one method",
   });
 
 const nothingBeside = problem({

@@ -28,7 +28,7 @@ const details: Readonly<Record<string, string>> = {
   readings: `    --out <file>        the reading as CSV, units in the heads; - is standard output
       --sort            by its key, in the order the page expects
     --in <file>         CSV with one line for each reading; - is standard input; shown, not written
-      --add             beside the rows that are there (without a word this is meant): the same reading is
+      --add             beside the rows that are there (the default): the same reading is
                         left alone, a blank is filled, a row with a known key corrects it and needs a reason
       --replace         in place of all rows; what changes and what goes is named
       --write           put it into the page, all of it or nothing

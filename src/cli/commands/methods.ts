@@ -40,7 +40,7 @@ function list(): string[] {
     ...all.flatMap((m, i) => (familyOf(m.id) === family ? [rows[i] ?? m.id] : [])),
     "",
   ]);
-  return [...blocks, `${all.length} methods; splitline methods <id> tells one`];
+  return [...blocks, `${all.length} methods; splitline methods <id> shows one`];
 }
 
 const listRecord = () => ({

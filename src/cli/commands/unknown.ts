@@ -15,7 +15,7 @@ function unknownCommand(got: string, commands: readonly string[]) {
     what: "command",
     got,
     must: `be one of ${commands.join(", ")}`,
-    hint: near[0] ? `did you mean splitline ${near[0]}?` : "splitline help tells more",
+    hint: near[0] ? `did you mean splitline ${near[0]}?` : "splitline help shows more",
     suggestions: near,
   });
 }

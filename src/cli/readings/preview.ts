@@ -69,7 +69,7 @@ export function previewLines(shown: Shown): string[] {
     ...(plan.table.leftOut.length > 0 ? [`  left out: ${firstFew(plan.table.leftOut, 20)}`] : []),
     `${plan.rows.length} rows ${mode === "add" ? "to add" : "in place of all"}: ${count.join(", ") || "none"}`,
     ...columns(told.slice(0, mostLines), "  "),
-    ...(told.length > mostLines ? [`  and ${told.length - mostLines} more; --json tells them all`] : []),
+    ...(told.length > mostLines ? [`  and ${told.length - mostLines} more; --json shows them all`] : []),
     `afterwards ${plan.after.rows} rows${countWords(plan.after) === "" ? "" : `: ${countWords(plan.after)}`}`,
     conclusion(changesPage, written),
   ];

@@ -84,7 +84,7 @@ function faulty(problems: readonly Problem[], from: string, json: boolean): Outc
   }
   const more = told.length - mostSentences;
   const sentences = told.slice(0, mostSentences).map(worded);
-  const rest = more > 0 ? [`${from} · ${more} more like these; --json tells them all`] : [];
+  const rest = more > 0 ? [`${from} · ${more} more like these; --json shows them all`] : [];
   return { exit: exitUnread, err: [...sentences, ...rest].map((line) => `${line}\n`).join("") };
 }
 

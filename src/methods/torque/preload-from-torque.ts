@@ -15,7 +15,7 @@ export const preloadFromTorque = method({
   limits: [{ that: "torque >= 0", else: "a tightening torque has no direction here" }],
   sources: { preload: shortTorque },
   notes: [
-    "net torque: take the running torque of a locking nut off first",
+    "net torque: take the run-on torque of a locking nut off first",
     "the nut factor belongs to this lubricant, washer, nut and speed; change one and it is unknown again",
   ],
 });

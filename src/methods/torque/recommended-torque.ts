@@ -80,7 +80,7 @@ export const recommendedTorque = method({
   sources: { "*": torqueTables },
   notes: [
     "a printed torque holds for the table's own thread, finish and lubricant; the preload it gives is not stated and differs from size to size",
-    "running torque of a locking nut is added to the printed torque",
+    "run-on torque of a locking nut is added to the printed torque",
     "a drawing or manual of the machine comes before a general table",
   ],
   cautions: ["C8"],

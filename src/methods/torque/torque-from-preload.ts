@@ -14,5 +14,5 @@ export const torqueFromPreload = method({
   outputs: { torque: { kind: "torque", symbol: "T", says: "net torque at the nut" } },
   limits: [{ that: "preload >= 0", else: "a bolt is not pushed by its nut" }],
   sources: { torque: shortTorque },
-  notes: ["net torque: the running torque of a locking nut comes on top"],
+  notes: ["net torque: the run-on torque of a locking nut comes on top"],
 });

@@ -55,6 +55,11 @@ export function reasonAsk(
     "set aside": `Why is ${step.text} set aside? It stays in the table.`,
     "cannot read": "Why can it not be read? It stays missing.",
   }[purpose];
+  const leaveWords = {
+    correct: "Do not change",
+    "set aside": "Do not set aside",
+    "cannot read": "Back to the reading",
+  } as const;
   const field = el("input", {
     type: "text",
     class: "reason-entry",
@@ -83,7 +88,7 @@ export function reasonAsk(
         { class: "bench-choices" },
         field,
         choice("Keep", give, "strong"),
-        choice("Leave it", answers.leave),
+        choice(leaveWords[purpose], answers.leave),
       ),
     ),
     focus: () => reasons[0]?.focus({ preventScroll: true }),

@@ -160,7 +160,7 @@ function actions({ plan, add, leave }: PlanView): HTMLElement {
         { type: "button", class: "tool strong", disabled: plan.text === undefined, onclick: add },
         plan.faults.length > 0 ? "Nothing to add yet" : `Add ${counted(bring, "reading")}`,
       ),
-      el("button", { type: "button", class: "tool", onclick: leave }, "Leave it"),
+      el("button", { type: "button", class: "tool", onclick: leave }, "Do not add"),
     ),
   );
 }

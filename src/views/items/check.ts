@@ -14,7 +14,7 @@ import { row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
-import { capital, labelOf } from "../words.ts";
+import { asked, capital, labelOf } from "../words.ts";
 
 export function checkView(context: SheetContext, cell: Cell, item: CheckItem): ItemView {
   const { element, body, result } = row(context, cell.name, item);
@@ -77,7 +77,7 @@ function marginParts(value: CheckValue, item: CheckItem, context: SheetContext):
     : [];
   const why = onScreen(`${capital(value.why)}.`);
   if (value.yes !== undefined) return [el("p", { class: "caption" }, why), ...waived];
-  const words = `${labelOf(item)}: ${onScreen(value.why)}, ${value.judged}`;
+  const words = `${asked(labelOf(item))} ${onScreen(value.why)}, ${value.judged}`;
   const holder = el("div", { class: "bar-holder" });
   holder.append(marginBar(value, limitWords(value, context), words));
   return [holder, el("p", { class: "caption" }, why), ...waived];

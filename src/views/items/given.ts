@@ -3,10 +3,12 @@
 import type { GivenItem, SpreadText } from "../../document/item.ts";
 import type { Cell } from "../../engine/cell.ts";
 import { isProblem } from "../../problem.ts";
+import type { Kind } from "../../units/kind.ts";
 import type { Unit } from "../../units/unit.ts";
 import { el, replace } from "../dom.ts";
 import { setText } from "../figure.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
+import { onScreen } from "../on-screen.ts";
 import { confirmNote, problemNote } from "../problem-note.ts";
 import { lineId, row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
@@ -108,7 +110,15 @@ function readingText(cell: Cell, item: GivenItem, context: SheetContext): string
     value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, widthUnit(shown))}`;
   const few = shown.text === value.typed.unit.text ? 6 : 4; // what was typed keeps its digits
   const together = (setText(value.si, kind, shown, few) + spread).replaceAll(" ", "\u00a0"); // number and unit stay on one line
-  return `read as ${kind ?? "a number"}, ${together}`;
+  return readWords(kind, value.typed.text, together);
+}
+
+/** Nothing where nothing was converted; a bare number needs no kind, and a share is shown as what it is. */
+export function readWords(kind: Kind | undefined, typed: string, together: string): string {
+  const plain = (text: string) => onScreen(text).replaceAll(/\s+/g, " ").trim();
+  if (plain(typed) === plain(together)) return "";
+  if (kind !== "ratio" && kind !== "count") return `read as ${kind ?? "a number"}, ${together}`;
+  return /%/.test(typed) ? `${plain(typed)} = ${together}` : `a number, ${together}`;
 }
 
 /** A half-width is a difference: a temperature scale's zero does not apply to it. */

@@ -39,8 +39,8 @@ export function runOnBars(inputs: PictureInputs, unitOf: UnitChoice): Drawing | 
     draw: (width) => draw(all, width, unitOf),
     sentence: sentenceOf(all, torque),
     table: {
-      title: "run-on as a table",
-      head: ["position", "run-on", "band"],
+      title: "run-on torque as a table",
+      head: ["position", "run-on torque", "band"],
       rows: nuts.map((nut) => [
         nut.position,
         nut.runOn === undefined ? "missing" : torque(nut.runOn),
@@ -63,7 +63,7 @@ function sentenceOf(all: Nuts, torque: (si: number) => string): string {
     listed(found.map(({ position, runOn }) => `${position} (${runOn === undefined ? "" : torque(runOn)})`));
   const [below, above, missing] = [by("below"), by("above"), by("missing")];
   return [
-    `${by("inside").length} of ${nuts.length} nuts run on between ${torque(least)} and ${torque(most)}.`,
+    `${by("inside").length} of ${nuts.length} nuts have a run-on torque between ${torque(least)} and ${torque(most)}.`,
     ...(below.length > 0 ? [`Below: ${named(below)}.`] : []),
     ...(above.length > 0 ? [`Above: ${named(above)}.`] : []),
     ...(missing.length > 0 ? [`Missing: ${listed(missing.map(({ position }) => position))}.`] : []),
@@ -82,7 +82,7 @@ function draw(all: Nuts, width: number, unitOf: UnitChoice): SVGSVGElement {
     right,
     from: 0,
     to: largest,
-    title: `run-on, ${unitLabel(shown)}`,
+    title: `run-on torque, ${unitLabel(shown)}`,
     band: { low: least, high: most, lowWords: number(least), highWords: number(most) },
     rows: nuts.length,
   });
