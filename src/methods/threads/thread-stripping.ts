@@ -37,13 +37,6 @@ function run(inputs: Insides): Insides | Problem {
 /** Given diameters win; the rest are the limits of the classes. */
 function fourDiameters(inputs: Insides, designation: string): Record<string, number> | Problem {
   const rows = rowsOf(inputs, "limits");
-  if (rows.length > 1)
-    return problem({
-      code: "too-many-rows",
-      what: "limit diameters",
-      got: `${rows.length} rows`,
-      must: "be one row with the four diameters",
-    });
   const classes = classesOf(inputs, designation);
   const external = limitsOf(designation, classes.external);
   if (isProblem(external)) return external;
@@ -105,6 +98,7 @@ export const threadStripping = method({
       kind: "list",
       says: "limit diameters, one row",
       optional: true,
+      one: true,
       of: {
         externalMajorMin: { ...length("D_s", "least major diameter of the bolt"), optional: true },
         externalPitchMin: { ...length("E_s", "least pitch diameter of the bolt"), optional: true },

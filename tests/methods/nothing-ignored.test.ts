@@ -1,0 +1,211 @@
+// Rule: nothing given is ignored. Every input of every method, in every variant that has an example, is
+// changed alone; the answer, a warning, a remark or a refusal has to change with it.
+import { readFileSync } from "node:fs";
+import { csvParse } from "d3";
+import { afterAll, describe, expect, test } from "vitest";
+import type { InputField, InputValue, QuantityField, TextField } from "../../src/methods/field.ts";
+import { type AnyMethod, methods } from "../../src/methods/index.ts";
+import type { Solution } from "../../src/methods/solution.ts";
+import { isProblem, type Problem, sentence } from "../../src/problem.ts";
+import { quantity } from "../../src/units/quantity.ts";
+import { goodFor } from "./good-inputs.ts";
+import { type Inputs, of } from "./helpers.ts";
+import { moreInputs } from "./more-inputs.ts";
+
+type Set = Readonly<Record<string, InputValue>>;
+type Cell = string | number;
+type Rows = readonly (Cell | Readonly<Record<string, Cell>>)[];
+
+const folder = new URL("../../reference-checks/", import.meta.url);
+
+function published(id: string): readonly Set[] {
+  const text = (() => {
+    try {
+      return readFileSync(new URL(`${id}/cases.csv`, folder), "utf8");
+    } catch {
+      return "inputs\n"; // a method without reference rows has its good inputs alone
+    }
+  })();
+  return csvParse(text).map((row) =>
+    Object.fromEntries(
+      (row["inputs"] ?? "").split("; ").map((part) => {
+        const at = part.indexOf("=");
+        const value = part.slice(at + 1);
+        return [part.slice(0, at), value.startsWith("[") ? (JSON.parse(value) as Rows) : value];
+      }),
+    ),
+  );
+}
+
+const hasChoices = (field: InputField | undefined): field is TextField =>
+  field?.kind === "text" && field.choices !== undefined;
+
+/** An input may be without effect on one set of numbers, such as an arm of no force; not in a whole variant. */
+const choicesIn = (method: AnyMethod, set: Set): readonly string[] =>
+  Object.entries(set)
+    .filter(([name]) => hasChoices(method.inputs[name]))
+    .map(([name, value]) => `${name}=${String(value)}`);
+
+/** Sets that differ in which inputs they give, or in a choice: one of each is enough. */
+function likeness(method: AnyMethod, set: Set): string {
+  const columns = (value: InputValue) =>
+    Array.isArray(value)
+      ? [
+          ...new Set((value as Rows).flatMap((row) => (typeof row === "object" ? Object.keys(row) : []))),
+        ].join()
+      : "";
+  return Object.entries(set)
+    .map(([name, value]) =>
+      hasChoices(method.inputs[name]) ? `${name}=${String(value)}` : name + columns(value),
+    )
+    .toSorted()
+    .join(" ");
+}
+
+function setsOf(method: AnyMethod): readonly Set[] {
+  const good = goodFor(method.id);
+  const defaults = Object.fromEntries(
+    Object.entries(method.inputs).flatMap(([name, field]) =>
+      "default" in field && field.default !== undefined ? [[name, field.default]] : [],
+    ),
+  );
+  const bases: readonly Inputs[] = [good, { ...defaults, ...good }, ...(moreInputs[method.id] ?? [])];
+  const chosen = bases.flatMap((base) =>
+    Object.entries(method.inputs).flatMap(([name, field]) =>
+      hasChoices(field) ? (field.choices ?? []).map((choice) => ({ ...base, [name]: choice })) : [],
+    ),
+  );
+  const seen = new Map<string, Set>();
+  for (const set of [...bases, ...chosen, ...published(method.id)])
+    if (!seen.has(likeness(method, set))) seen.set(likeness(method, set), set);
+  return [...seen.values()];
+}
+
+/** What a person sees, without what other variants would have given. */
+function seen(result: Solution | Problem): string {
+  if (isProblem(result)) return `${result.code} ${sentence(result)}`;
+  const own = result.notes.filter((note) => !/^\w+ .* would give /.test(note));
+  return JSON.stringify([result.outputs, result.warnings.map((warning) => sentence(warning)), own]);
+}
+
+const counts = { methods: 0, sets: 0, changed: 0, refusedByName: 0 };
+const untouched: string[] = [];
+afterAll(() => console.log(JSON.stringify(counts)));
+
+/** The set without what the method refuses to take beside the rest: each such input is refused by name. */
+function accepted(method: AnyMethod, set: Set): Set | undefined {
+  const result = method.solveNamed(set);
+  if (!isProblem(result)) return set;
+  const name = result.code === "not-used" ? /^(\w+)/.exec(result.got ?? "")?.[1] : undefined;
+  if (name === undefined || !Object.hasOwn(set, name)) return undefined;
+  counts.refusedByName += 1;
+  const { [name]: _, ...rest } = set;
+  return accepted(method, rest);
+}
+
+const factors = [1.07, 0.93, 1.5, 0.5, 3, 0.1, 10, -1, 1.001, 0.999];
+
+/** Other values of a quantity, the mildest first. */
+function otherQuantities(field: QuantityField, value: Cell): readonly InputValue[] {
+  const read = quantity(String(value), field.kind);
+  if (isProblem(read)) return [];
+  const near =
+    field.kind === "count"
+      ? [read.si + 1, read.si - 1, read.si + 5]
+      : factors.map((factor) => read.si * factor);
+  return (read.si === 0 ? [1e-6, 1e-3, 0.05, 1, 1e3] : near).map((si) => of(field.kind, si));
+}
+
+function otherTexts(field: TextField, value: Cell): readonly string[] {
+  const choices = field.choices ?? [`${value}x`, "9", "M12", "6g"];
+  return choices.filter((choice) => choice.toLowerCase() !== String(value).toLowerCase());
+}
+
+const others = (field: QuantityField | TextField, value: Cell): readonly InputValue[] =>
+  field.kind === "text" ? otherTexts(field, value) : otherQuantities(field, value);
+
+/** Refused for what was typed alone, whatever the method then does with it: that shows no use. */
+function refusedAlone(method: AnyMethod, said: Problem): boolean {
+  if (/implausible|which-unit/.test(said.code)) return true;
+  const limit = method.limits.find(({ else: otherwise }) => said.why?.startsWith(otherwise));
+  const names = limit?.that.replaceAll(/"[^"]*"|\b\w+\(/g, "").match(/[a-z]\w*(\.\w+)?/gi) ?? [];
+  return (
+    said.code === "limit" &&
+    new Set(names).size === 1 &&
+    Object.hasOwn(method.inputs, (names[0] ?? "").split(".")[0] ?? "")
+  );
+}
+
+const shows = (method: AnyMethod, set: Set, before: string): boolean => {
+  const result = method.solveNamed(set);
+  return !(isProblem(result) && refusedAlone(method, result)) && seen(result) !== before;
+};
+
+interface Change {
+  readonly path: string;
+  readonly sets: readonly Set[];
+}
+
+/** Every single change of one set: an input, or one cell of a list. */
+function changesOf(method: AnyMethod, set: Set): readonly Change[] {
+  return Object.entries(set).flatMap(([name, value]): Change[] => {
+    const field = method.inputs[name];
+    if (!field) return [];
+    if (field.kind !== "list") {
+      const typed = typeof value === "object" ? "" : value;
+      return [{ path: name, sets: others(field, typed).map((other) => ({ ...set, [name]: other })) }];
+    }
+    const rows = (typeof value === "string" ? JSON.parse(value) : value) as Rows;
+    const [only = ""] = Object.keys(field.of);
+    const named = rows.map((row) => (typeof row === "object" ? row : { [only]: row }));
+    const picked = new Set([0, 1, 2, named.length - 1].filter((index) => index < named.length));
+    return [...picked].flatMap((index) =>
+      Object.entries(named[index] ?? {}).map(([column, cell]) => ({
+        path: `${name}.${column}`,
+        sets: (field.of[column] ? others(field.of[column], cell) : []).map((other) => ({
+          ...set,
+          [name]: named.map((row, at) => (at === index ? { ...row, [column]: other } : row)) as never,
+        })),
+      })),
+    );
+  });
+}
+
+const pathsOf = (method: AnyMethod): readonly string[] =>
+  Object.entries(method.inputs).flatMap(([name, field]) =>
+    field.kind === "list" ? Object.keys(field.of).map((column) => `${name}.${column}`) : [name],
+  );
+
+describe("a change of any input given shows", () => {
+  for (const [id, method] of methods)
+    test(id, () => {
+      const tried = new Set<string>();
+      const [shown, silent] = [new Set<string>(), new Map<string, string>()];
+      for (const set of setsOf(method)) {
+        const taken = accepted(method, set);
+        if (!taken) continue;
+        counts.sets += 1;
+        const before = seen(method.solveNamed(taken));
+        for (const { path, sets } of changesOf(method, taken)) {
+          tried.add(path);
+          counts.changed += 1;
+          const key = [path, ...choicesIn(method, taken)].join(" ");
+          if (sets.some((changed) => shows(method, changed, before))) shown.add(key);
+          else silent.set(key, JSON.stringify(taken));
+        }
+      }
+      const ignored = [...silent].filter(([key]) => !shown.has(key));
+      counts.methods += 1;
+      untouched.push(
+        ...pathsOf(method)
+          .filter((path) => !tried.has(path))
+          .map((path) => `${id} ${path}`),
+      );
+      expect(ignored).toEqual([]);
+    });
+
+  test("no input is left out of it", () => {
+    expect(untouched).toEqual([]);
+    expect(counts.methods).toBe(67);
+  });
+});
