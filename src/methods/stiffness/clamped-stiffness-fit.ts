@@ -10,9 +10,9 @@ function run(inputs: Insides): Insides | Problem {
   const material = textOf(inputs, "material");
   if (material !== undefined && (fitA !== undefined || fitB !== undefined))
     return problem({
-      code: "given-twice",
+      code: "not-used",
       what: "parameters of the fit",
-      got: `material ${material} beside ${fitA === undefined ? "fitB" : "fitA"}`,
+      got: `material, ${material}, beside ${fitA === undefined ? "fitB" : "fitA"}`,
       must: "be given as fitA and fitB together, or by material",
       why: "one of the two would be ignored",
     });
