@@ -130,7 +130,9 @@ for (const [id, method] of methods)
         expect(said.code).toBe("not-a-choice");
         for (const choice of field.choices) expect(said.must).toContain(choice);
         const [first = ""] = field.choices;
-        const { [name]: _, ...rest } = acceptedBy(method, { ...all, [name]: first }) ?? {};
+        const taken = acceptedBy(method, { ...all, [name]: first }) ?? {};
+        if (!Object.hasOwn(taken, name)) continue; // refused beside the others, by name
+        const { [name]: _, ...rest } = taken;
         const outputs = (choice: string) => answer(method.solveNamed({ ...rest, [name]: choice })).outputs;
         expect(outputs(first.toUpperCase())).toEqual(outputs(first));
       }

@@ -10,11 +10,15 @@ const stripping: Inputs = {
 };
 const bores: Inputs = {
   hole: [
-    { depth: "outer", direction: "along", value: "25.012 mm" },
-    { depth: "split", direction: "across", value: "25.011 mm" },
+    { depth: "outer", direction: "along", value: "25.012 mm", repeat: "1" },
+    { depth: "outer", direction: "along", value: "25.016 mm", repeat: "2" },
+    { depth: "outer", direction: "across", value: "25.011 mm" },
+    { depth: "split", direction: "across", value: "25.013 mm" },
   ],
   shank: [
-    { depth: "head", direction: "a", value: "25.003 mm" },
+    { depth: "head", direction: "a", value: "25.003 mm", repeat: "1" },
+    { depth: "head", direction: "a", value: "25.004 mm", repeat: "2" },
+    { depth: "head", direction: "b", value: "25.002 mm" },
     { depth: "tip", direction: "b", value: "25.002 mm" },
   ],
   limits: [{ tightest: "-10 um", loosest: "15 um" }],
@@ -64,6 +68,15 @@ export const moreInputs: Readonly<Record<string, readonly Inputs[]>> = {
     },
   ],
   "fit-of-pair": [bores],
+  "hole-form": [
+    {
+      readings: [
+        { depth: "outer", direction: "along", value: "25.012 mm", repeat: "1" },
+        { depth: "outer", direction: "along", value: "25.013 mm", repeat: "2" },
+        { depth: "outer", direction: "across", value: "25.011 mm" },
+      ],
+    },
+  ],
   "hold-count": [
     {
       expected: "3",
@@ -122,6 +135,19 @@ export const moreInputs: Readonly<Record<string, readonly Inputs[]>> = {
     },
   ],
   "record-findings": [
+    {
+      plan: ["1", "2", "3", "4", "5"].map((position) => ({ pass: "pass 1", position, net: "500 N.m" })),
+      rows: [
+        { pass: "pass 1", position: "1", runOn: "30 N.m", read: "530 N.m", angle: "14 deg" },
+        { pass: "pass 1", position: "2", runOn: "30 N.m", read: "560 N.m", angle: "14 deg" },
+        { pass: "pass 1", position: "3", runOn: "30 N.m", read: "530 N.m", angle: "19 deg" },
+        { pass: "pass 1", position: "4", runOn: "30 N.m", read: "394 N.m", angle: "14 deg" },
+        { pass: "pass 1", position: "5", runOn: "30 N.m", read: "530 N.m", angle: "14 deg" },
+      ],
+      torqueTolerance: "5 %",
+      angleTolerance: "4 deg",
+      slipTolerance: "1 %",
+    },
     {
       plan: [
         { pass: "pass 1", position: "5", set: "526 N.m" },

@@ -37,6 +37,15 @@ function run(inputs: Insides): Insides | Problem {
 /** Given diameters win; the rest are the limits of the classes. */
 function fourDiameters(inputs: Insides, designation: string): Record<string, number> | Problem {
   const rows = rowsOf(inputs, "limits");
+  const [row] = rows;
+  const named = (["externalClass", "internalClass"] as const).find((name) => textOf(inputs, name));
+  if (named !== undefined && row && four.every((name) => cellNumber(row, name) !== undefined))
+    return problem({
+      code: "not-used",
+      what: "tolerance class",
+      got: `${named}, beside all four limit diameters`,
+      must: "be left out",
+    });
   const classes = classesOf(inputs, designation);
   const external = limitsOf(designation, classes.external);
   if (isProblem(external)) return external;
@@ -49,7 +58,6 @@ function fourDiameters(inputs: Insides, designation: string): Record<string, num
       got: `${classes.external} and ${classes.internal}`,
       must: "be an external class for the bolt and an internal one for the nut",
     });
-  const [row] = rows;
   const tabulated = {
     externalMajorMin: external.basicMajor + external.majorLower,
     externalPitchMin: external.basicPitch + external.pitchLower,
