@@ -16,10 +16,11 @@ const bores: Inputs = {
     { depth: "split", direction: "across", value: "25.013 mm" },
   ],
   shank: [
-    { depth: "head", direction: "a", value: "25.003 mm", repeat: "1" },
-    { depth: "head", direction: "a", value: "25.004 mm", repeat: "2" },
+    { depth: "head", direction: "a", value: "25.003 mm" },
     { depth: "head", direction: "b", value: "25.002 mm" },
     { depth: "tip", direction: "b", value: "25.002 mm" },
+    { depth: "tip", direction: "a", value: "25.003 mm", repeat: "1" },
+    { depth: "tip", direction: "a", value: "25.004 mm", repeat: "2" },
   ],
   limits: [{ tightest: "-10 um", loosest: "15 um" }],
   uncertainties: [{ hole: "3 um", shank: "2 um" }],
