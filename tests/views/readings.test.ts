@@ -181,18 +181,19 @@ describe("rows", () => {
     );
   });
   test("keep what is corrected", () => {
-    const after = ok(correct(at("hole 1, up outer, along"), "25.012", "digits swapped"));
-    expect(after).toBe(`${rows}1,up outer,along,25.012,,digits swapped\n`);
+    const after = ok(correct(at("hole 1, up outer, along"), "25.012", "digits swapped", "fitter B"));
+    expect(after.split("\n")[0]).toMatch(/,reason,by$/);
+    expect(after).toContain("\n1,up outer,along,25.012,,digits swapped,fitter B\n");
     expect(tableOf(after).states).toEqual(["corrected", "missing", "entered"]);
   });
   test("keep what is set aside, with what it had corrected", () => {
-    const once = ok(correct(at("hole 1, up outer, along"), "25.012", "digits swapped"));
-    const after = ok(setAside(at("hole 1, up outer, along", once), "gauge slipped"));
-    expect(after).toContain("25.012,set aside,digits swapped; gauge slipped");
+    const once = ok(correct(at("hole 1, up outer, along"), "25.012", "digits swapped", "fitter B"));
+    const after = ok(setAside(at("hole 1, up outer, along", once), "gauge slipped", "fitter B"));
+    expect(after).toContain("25.012,set aside,digits swapped; gauge slipped,fitter B");
     expect(tableOf(after).states.filter((state) => state === "entered")).toEqual([]);
   });
   test("leave missing what cannot be read, and do not ask for it again", () => {
-    const after = ok(cannotRead(at("hole 1, up outer, across"), "surface scored"));
+    const after = ok(cannotRead(at("hole 1, up outer, across"), "surface scored", "fitter B"));
     const steps = stepsOf(holes, tableOf(after));
     expect(steps[1]).toMatchObject({ state: "missing", reason: "not read: surface scored" });
     expect(nextWanted(steps, 0)).toBe(2);
@@ -216,18 +217,19 @@ describe("rows", () => {
         },
         "25.0",
         "x",
+        "fitter B",
       ),
     );
-    expect(answer.split("\n")[0]).toMatch(/,reason$/);
+    expect(answer.split("\n")[0]).toMatch(/,reason,by$/);
     const value = readingValue({ ...holes, ...bare }, answer, "page");
     if (isProblem(value)) throw new Error(sentence(value));
     expect(value).toMatchObject({ type: "table", states: ["corrected", "missing", "entered"] });
   });
   test("go out as CSV and mean the same when they come in again", () => {
-    const after = ok(correct(at("hole 1, up outer, along"), "25.012", '=1+2, "so"'));
+    const after = ok(correct(at("hole 1, up outer, along"), "25.012", '=1+2, "so"', "fitter B"));
     const out = readingCsv(tableOf(after));
     expect(out).toBe(readingCsv(tableOf(after)));
-    expect(out).toContain(`25.012,,"'=1+2, ""so"""`);
+    expect(out).toMatch(/25\.012.*"'=1\+2, ""so"""/);
     const { states } = tableOf(out);
     expect(states).toEqual(tableOf(after).states);
   });

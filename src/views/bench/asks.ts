@@ -48,7 +48,11 @@ export function reasonAsk(
   purpose: keyof typeof quick,
   step: Step,
   text: string,
-  answers: { readonly reason: (text: string) => void; readonly leave: () => void },
+  answers: {
+    readonly who: string;
+    readonly reason: (text: string, by: string) => void;
+    readonly leave: () => void;
+  },
 ): Ask {
   const words = {
     correct: `Why ${text} in place of ${step.text}? The first stays in the table.`,
@@ -68,20 +72,33 @@ export function reasonAsk(
     enterkeyhint: "done",
     placeholder: "in your own words",
   });
-  const give = (): void => {
-    if (field.value.trim() === "") field.focus();
-    else answers.reason(field.value.trim());
+  const who = el("input", {
+    type: "text",
+    class: "reason-entry",
+    id: "bench-who",
+    autocomplete: "off",
+    enterkeyhint: "done",
+    placeholder: "your name",
+  });
+  who.value = answers.who;
+  const say = (why: string): void => {
+    const [reason, by] = [why.trim(), who.value.trim()];
+    if (by === "") who.focus();
+    else if (reason === "") field.focus();
+    else answers.reason(reason, by);
   };
+  const give = (): void => say(field.value);
   field.addEventListener("keydown", (event) => {
     if (event.key !== "Enter") return;
     event.preventDefault();
     give();
   });
-  const reasons = quick[purpose].map((reason) => choice(reason, () => answers.reason(reason)));
+  const reasons = quick[purpose].map((reason) => choice(reason, () => say(reason)));
   return {
     element: asked(
       el("label", { for: "bench-reason" }, words),
       words,
+      el("div", { class: "bench-who" }, el("label", { for: "bench-who" }, "Who says so"), who),
       el("div", { class: "bench-choices" }, ...reasons),
       el(
         "div",

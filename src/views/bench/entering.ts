@@ -2,6 +2,7 @@
 import { isProblem, type Problem } from "../../problem.ts";
 import { inPlace } from "../problem-note.ts";
 import type { Step } from "../readings/places.ts";
+import { rememberedWho, rememberWho } from "../who.ts";
 import { questionAsk, reasonAsk } from "./asks.ts";
 import { changedStep, frontAt, meaningOf, spotOf } from "./bench-state.ts";
 import { advance, type Flow, goTo, leaveAsk, put, say, stepAt } from "./flow.ts";
@@ -51,17 +52,20 @@ export function askReason(flow: Flow, purpose: Purpose, text = ""): void {
   const step = stepAt(flow);
   if (!step) return;
   const taken = takenAt(flow, step);
-  const done: Readonly<Record<Purpose, (reason: string) => string | Problem>> = {
-    correct: (reason) => correct(taken, text, reason),
-    "set aside": (reason) => setAside(taken, reason),
-    "cannot read": (reason) => cannotRead(taken, reason),
+  const done: Readonly<Record<Purpose, (reason: string, by: string) => string | Problem>> = {
+    correct: (reason, by) => correct(taken, text, reason, by),
+    "set aside": (reason, by) => setAside(taken, reason, by),
+    "cannot read": (reason, by) => cannotRead(taken, reason, by),
   };
-  const before = done[purpose]("asked"); // a table without room for reasons says so before one is asked
+  const before = done[purpose]("asked", "asked"); // a table without room for reasons says so before one is asked
   if (isProblem(before)) say(flow, inPlace(before));
   else {
-    const reason = (words: string) =>
-      write(flow, done[purpose](words), purpose === "correct" ? text : purpose);
-    const ask = reasonAsk(purpose, step, text, { reason, leave: () => leaveAsk(flow) });
+    const reason = (words: string, by: string) => {
+      rememberWho(by);
+      write(flow, done[purpose](words, by), purpose === "correct" ? text : purpose);
+    };
+    const who = rememberedWho() || (taken.item.person ?? "");
+    const ask = reasonAsk(purpose, step, text, { who, reason, leave: () => leaveAsk(flow) });
     put(flow, flow.pending ?? flow.parts.entry.value, ask);
   }
 }

@@ -8,6 +8,7 @@ import {
   type Fields,
   fieldsOf,
   has,
+  type Remark,
   type RowsText,
   withFields,
   withRemarks,
@@ -46,22 +47,23 @@ export function take(taken: Taken, text: string, reason?: string): string | Prob
 }
 
 /** Another value in place of one that stays in the table. */
-export function correct(taken: Taken, text: string, reason: string): string | Problem {
+export function correct(taken: Taken, text: string, reason: string, by: string): string | Problem {
   const { step } = taken;
-  return withReasons(taken, ["reason"], (rows) =>
+  return withReasons(taken, ["reason", "by"], (rows) =>
     withRow(rows, {
       ...(step.row === undefined ? {} : fieldsOf(rows, step.row)),
       [step.column]: text,
       ...(has(rows, "state") && { state: "" }),
       reason,
+      by,
     }),
   );
 }
 
 /** Keeps the value and takes it out of use; what it corrected before stays out of use with it. */
-export function setAside(taken: Taken, reason: string): string | Problem {
+export function setAside(taken: Taken, reason: string, by: string): string | Problem {
   const { item, step } = taken;
-  return withReasons(taken, ["state", "reason"], (rows) => {
+  return withReasons(taken, ["state", "reason", "by"], (rows) => {
     const keys = keyColumns(item);
     const at = fieldsOf(rows, step.row ?? -1);
     const same = rows.table.rows.flatMap((_, row) => {
@@ -73,26 +75,28 @@ export function setAside(taken: Taken, reason: string): string | Problem {
       if (typeof text !== "string") return text;
       const before = fieldsOf(rows, row)["reason"] ?? "";
       const words = [before, reason].filter((part) => part !== "").join("; ");
-      text = changedRows(item, text, (now) => withFields(now, row, { state: "set aside", reason: words }));
+      text = changedRows(item, text, (now) =>
+        withFields(now, row, { state: "set aside", reason: words, by }),
+      );
     }
     return text;
   });
 }
 
 /** Leaves the reading missing, with a note that says why. */
-export function cannotRead(taken: Taken, why: string): string | Problem {
+export function cannotRead(taken: Taken, why: string, by: string): string | Problem {
   const { step } = taken;
-  return withReasons(taken, ["reason"], (rows) => {
+  return withReasons(taken, ["reason", "by"], (rows) => {
     const reason = `${notRead}: ${why}`;
-    if (step.row === undefined) return withRow(rows, { ...placeFields(taken), reason });
-    return withFields(rows, step.row, { reason });
+    if (step.row === undefined) return withRow(rows, { ...placeFields(taken), reason, by });
+    return withFields(rows, step.row, { reason, by });
   });
 }
 
 /** The columns of the remark are added where the table has none yet. */
 function withReasons(
   { item, rows }: Taken,
-  columns: readonly ("state" | "reason")[],
+  columns: readonly Remark[],
   change: (rows: RowsText) => string | Problem,
 ): string | Problem {
   const opened = withRemarks(item, rows, columns);

@@ -1,5 +1,6 @@
 // The readings that a table wants, in order: one step for each place and each column to be read there.
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
+import { remarkColumns } from "../../document/reading-table.ts";
 import type { ReadingState, TableValue } from "../../engine/cell.ts";
 import { inWords, type Place, placeWords } from "./place-words.ts";
 
@@ -20,7 +21,14 @@ export interface Step {
   readonly reason: string;
 }
 
-const notRead: ReadonlySet<string> = new Set(["state", "reason"]);
+/** Columns that say something of a reading and are none themselves: state, reason, by. */
+export const isRemark = (name: string): boolean => Object.hasOwn(remarkColumns, name);
+
+/** "gauge slipped, fitter B": why, and who said so. */
+export function reasonOf(table: TableValue, row: number): string {
+  const [why, by] = [textAt(table, "reason", row), textAt(table, "by", row)];
+  return by === "" ? why : `${why}, ${by}`;
+}
 
 /** Columns that say which reading a row is. */
 export const keyColumns = (item: ReadingItem): readonly string[] =>
@@ -29,7 +37,7 @@ export const keyColumns = (item: ReadingItem): readonly string[] =>
 /** Columns to be read; a remark is never asked for. */
 export const askedColumns = (item: ReadingItem): readonly string[] =>
   Object.entries(item.columns).flatMap(([name, kind]) =>
-    kind === "text" || notRead.has(name) || keyColumns(item).includes(name) ? [] : [name],
+    kind === "text" || isRemark(name) || keyColumns(item).includes(name) ? [] : [name],
   );
 
 export const textAt = (table: TableValue, column: string, row: number): string =>

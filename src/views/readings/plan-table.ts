@@ -5,14 +5,12 @@ import { grouped } from "../../grouped.ts";
 import { el } from "../dom.ts";
 import { stateMark } from "../state-mark.ts";
 import { inWords } from "./place-words.ts";
-import { askedColumns, keyColumns, type Step } from "./places.ts";
+import { askedColumns, isRemark, keyColumns, type Step } from "./places.ts";
 import { headWords } from "./reading-words.ts";
 
 /** A table reads as a plan when one quantity is read at places that have at least two keys. */
 export function isPlan(item: ReadingItem, table: TableValue): boolean {
-  const others = table.columns.filter(
-    ({ name, kind }) => kind === "text" && name !== "reason" && name !== "state",
-  );
+  const others = table.columns.filter(({ name, kind }) => kind === "text" && !isRemark(name));
   return askedColumns(item).length === 1 && keyColumns(item).length > 1 && others.length === 0;
 }
 

@@ -7,7 +7,7 @@ import { type Child, el } from "../dom.ts";
 import { onScreen } from "../on-screen.ts";
 import { stateWord } from "../state-mark.ts";
 import { groupWords } from "./place-words.ts";
-import { type Step, textAt } from "./places.ts";
+import { reasonOf, type Step, textAt } from "./places.ts";
 import { replacedBy, rowWords, valuesOfRow } from "./reading-words.ts";
 
 export interface Noted {
@@ -82,7 +82,7 @@ function corrected({ item, table }: Noted): readonly HTMLElement[] {
         "corrected",
         `${rowWords(item, table, row)}: `,
         ...words,
-        `${valuesOfRow(table, by)}; ${textAt(table, "reason", by)}`,
+        `${valuesOfRow(table, by)}; ${reasonOf(table, by)}`,
       ),
     ];
   });
@@ -96,7 +96,7 @@ function aside({ item, table }: Noted): readonly HTMLElement[] {
             "set aside",
             `${rowWords(item, table, row)}: `,
             el("s", {}, valuesOfRow(table, row)),
-            `; ${textAt(table, "reason", row)}`,
+            `; ${reasonOf(table, row)}`,
           ),
         ]
       : [],

@@ -2,7 +2,7 @@
 import type { ReadingState, TableColumn, TableValue } from "../../engine/cell.ts";
 import { type Child, el } from "../dom.ts";
 import { stateWord } from "../state-mark.ts";
-import { textAt } from "./places.ts";
+import { isRemark, reasonOf, textAt } from "./places.ts";
 import { headWords, replacedBy, valuesOfRow } from "./reading-words.ts";
 
 /** `rows`: only these; all where not said. */
@@ -11,7 +11,7 @@ export function readingsTable(table: TableValue, label: string, rows?: readonly 
   const withState = shown.some(
     (row) => table.states[row] !== "entered" || textAt(table, "reason", row) !== "",
   );
-  const columns = table.columns.filter(({ name }) => name !== "state" && name !== "reason");
+  const columns = table.columns.filter(({ name }) => !isRemark(name));
   const line = (row: number): HTMLElement => {
     const state = table.states[row] ?? "entered";
     return el(
@@ -62,11 +62,11 @@ export const struck = (text: string, state: ReadingState): Child =>
   state === "corrected" || state === "set aside" ? el("s", {}, text) : text;
 
 function stateParts(table: TableValue, row: number, state: ReadingState): readonly Child[] {
-  const reason = textAt(table, "reason", row);
+  const reason = reasonOf(table, row);
   if (state === "entered") return [reason];
   if (state === "corrected") {
     const by = replacedBy(table, row);
-    const why = by === undefined ? "" : textAt(table, "reason", by);
+    const why = by === undefined ? "" : reasonOf(table, by);
     return [
       stateWord(state),
       by !== undefined && ` to ${valuesOfRow(table, by)}${why === "" ? "" : `: ${why}`}`,

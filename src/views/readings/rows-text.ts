@@ -141,12 +141,10 @@ function lineStarts(text: string): readonly number[] {
   return starts;
 }
 
+export type Remark = "state" | "reason" | "by";
+
 /** The rows with the columns a remark needs, or the problem that kept them from being read. */
-export function withRemarks(
-  item: ReadingItem,
-  text: string,
-  columns: readonly ("state" | "reason")[],
-): string | Problem {
+export function withRemarks(item: ReadingItem, text: string, columns: readonly Remark[]): string | Problem {
   let now = text;
   for (const column of columns) {
     const rows = openRows(item, now);
