@@ -20,6 +20,9 @@ export const solveRecord = (solution: Solution, units: OutputUnits) => ({
     result: step.result(units.ofOutput(step.name)),
     source: step.source ? cite(step.source) : null,
   })),
+  spoilt: Object.fromEntries(
+    Object.entries(solution.spoilt).map(([name, why]) => [name, why.map((p) => problemRecord(p))]),
+  ),
   warnings: solution.warnings.map((warning) => problemRecord(warning)),
   notes: solution.notes,
   sources: solution.sources.map(cite),

@@ -18,6 +18,7 @@ export function solveText(m: AnyMethod, solution: Solution, units: OutputUnits):
     `${m.id}: ${m.question}`,
     "",
     ...outputLines(m, solution, units),
+    ...section("does not hold", spoiltLines(solution)),
     ...section("warnings", listed(solution.warnings.map(worded))),
     ...section("working", workingLines(solution.working, units)),
     ...section("notes", listed(solution.notes)),
@@ -25,6 +26,10 @@ export function solveText(m: AnyMethod, solution: Solution, units: OutputUnits):
     ...uncheckedLine(m.id),
   ];
 }
+
+/** Outputs whose number proves nothing, each with the reasons. */
+const spoiltLines = ({ spoilt }: Solution): string[] =>
+  Object.entries(spoilt).flatMap(([name, reasons]) => reasons.map((why) => `  ${name}: ${worded(why)}`));
 
 /** Said with every answer of a method that nothing published was held against. */
 function uncheckedLine(id: string): string[] {

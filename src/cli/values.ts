@@ -1,7 +1,9 @@
 // Values as text and as JSON, in the units asked for. Numbers in JSON are not rounded; texts are, once.
 import type { OutputValue } from "../methods/field.ts";
 import { formatValue, type UnitChoice } from "../methods/solution.ts";
-import { inUnit } from "../units/in-unit.ts";
+import { halfWidth } from "../standing.ts";
+import { formatIn } from "../units/format.ts";
+import { differenceUnit, inUnit } from "../units/in-unit.ts";
 import type { Unit } from "../units/unit.ts";
 
 export interface ValueRecord {
@@ -9,6 +11,8 @@ export interface ValueRecord {
   readonly unit: string;
   readonly si: number | null;
   readonly text: string;
+  /** Half-width that the stated doubt of the inputs comes to, in the same unit. */
+  readonly halfWidth?: number;
 }
 
 /** "N.m"; a ratio and a text have none. */
@@ -35,7 +39,12 @@ export function valueRecord(output: OutputValue, unitOf: UnitChoice): ValueRecor
     }
     default: {
       const shown = unitOf(output.kind);
-      return numberRecord(output.si, shown, formatValue(output.si, output.kind, shown));
+      const record = numberRecord(output.si, shown, formatValue(output.si, output.kind, shown));
+      if (output.doubt === undefined) return record;
+      const half = halfWidth(output.doubt);
+      const width = differenceUnit(shown);
+      const text = `${record.text} ± ${formatIn(half, width, { significant: 2 })}`;
+      return { ...record, text, halfWidth: inUnit(half, width) };
     }
   }
 }

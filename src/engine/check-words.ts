@@ -3,6 +3,7 @@ import { methods } from "../methods/register.ts";
 import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
 import { formatIn } from "../units/format.ts";
+import { differenceUnit } from "../units/in-unit.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import type { State } from "../verdict.ts";
 import type { CellValue, CheckValue, FormulaValue } from "./cell.ts";
@@ -62,12 +63,6 @@ export function askedUnit(cell: CellValue, column: string | undefined): Unit | u
   const text = cell.type === "table" ? cell.columns.find((c) => c.name === column)?.unit : undefined;
   const found = text === undefined ? undefined : unit(text);
   return found && !isProblem(found) ? found : undefined;
-}
-
-/** A half-width of a temperature is a difference: it does not start from 0 degC. */
-function differenceUnit(shown: Unit): Unit {
-  const { offset, ...rest } = shown;
-  return offset === undefined ? shown : rest;
 }
 
 /** "1.19 against at most 0.9": digits are added until value and limit differ as shown. */

@@ -17,3 +17,9 @@ export function inUnit(si: number, u: Unit): number {
   }
   return (si - doubles.offset) / doubles.factor;
 }
+
+/** A half-width of a temperature is a difference: it does not start from 0 degC. */
+export function differenceUnit(shown: Unit): Unit {
+  const { offset, ...rest } = shown;
+  return offset === undefined ? shown : rest;
+}

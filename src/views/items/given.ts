@@ -3,8 +3,8 @@
 import type { GivenItem, SpreadText } from "../../document/item.ts";
 import type { Cell } from "../../engine/cell.ts";
 import { isProblem } from "../../problem.ts";
+import { differenceUnit } from "../../units/in-unit.ts";
 import type { Kind } from "../../units/kind.ts";
-import type { Unit } from "../../units/unit.ts";
 import { el, replace } from "../dom.ts";
 import { setText } from "../figure.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
@@ -111,7 +111,7 @@ function readingText(cell: Cell, item: GivenItem, context: SheetContext): string
   const kind = value.kind;
   const shown = kind === undefined ? value.typed.unit : context.unitOf(kind);
   const spread =
-    value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, widthUnit(shown))}`;
+    value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, differenceUnit(shown))}`;
   const few = shown.text === value.typed.unit.text ? 6 : 4; // what was typed keeps its digits
   const together = (setText(value.si, kind, shown, few) + spread).replaceAll(" ", "\u00a0"); // number and unit stay on one line
   return readWords(kind, value.typed.text, together);
@@ -123,11 +123,6 @@ export function readWords(kind: Kind | undefined, typed: string, together: strin
   if (plain(typed) === plain(together)) return "";
   if (kind !== "ratio" && kind !== "count") return `read as ${kind ?? "a number"}, ${together}`;
   return /%/.test(typed) ? `${plain(typed)} = ${together}` : `a number, ${together}`;
-}
-
-/** A half-width is a difference: a temperature scale's zero does not apply to it. */
-function widthUnit({ offset: _zero, ...shown }: Unit): Unit {
-  return shown;
 }
 
 function spreadPart(item: GivenItem): HTMLElement | undefined {
