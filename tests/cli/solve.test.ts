@@ -117,7 +117,7 @@ describe("solve", () => {
     expect(exit).toBe(0);
     expect(out).toMatch(/^warnings$/m);
     expect((await json(...words)).data).toMatchObject({
-      warnings: [{ code: "limit-warning", text: expect.any(String) }],
+      warnings: [{ code: "unusual", text: expect.any(String) }],
     });
   });
 
