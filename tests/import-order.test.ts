@@ -12,6 +12,7 @@ const layers: Readonly<Record<string, number>> = {
   "problem.ts": 0,
   "source.ts": 0,
   "verdict.ts": 0,
+  "standing.ts": 0,
   "nearest.ts": 0,
   "median.ts": 0,
   "grouped.ts": 0,

@@ -152,8 +152,12 @@ function quantityRecord(value: QuantityValue, unitOf: UnitChoice): ValueRecord {
 function formulaRecord(name: string, value: FormulaValue, unitOf: UnitChoice): CellRecord {
   if (value.kind === "yes/no")
     return flat(name, "yes/no", valueRecord({ kind: "yes/no", yes: value.si === 1 }, unitOf));
-  const shown = value.unit ?? unitOf(value.kind);
-  return flat(name, value.kind, numberRecord(value.si, shown, formatValue(value.si, value.kind, shown)));
+  const shown = value.unit ?? unitOf(value.kind ?? "ratio");
+  return flat(
+    name,
+    value.kind ?? null,
+    numberRecord(value.si, shown, formatValue(value.si, value.kind, shown)),
+  );
 }
 
 const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): CellRecord[] =>

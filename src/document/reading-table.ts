@@ -27,8 +27,12 @@ export interface ReadingTable {
   readonly problems: readonly Problem[];
 }
 
-/** Columns that any table may have: why a row stands for another, and that a row is set aside. */
-export const remarkColumns: Readonly<Record<string, ColumnKind>> = { state: "text", reason: "text" };
+/** Columns that any table may have: that a row is set aside, why, and who said so. */
+export const remarkColumns: Readonly<Record<string, ColumnKind>> = {
+  state: "text",
+  reason: "text",
+  by: "text",
+};
 
 /** The columns named in the item, and those remarks that stand among the headings. */
 function columnsOf(item: ReadingItem, table: CsvTable): readonly (readonly [string, ColumnKind])[] {

@@ -22,6 +22,33 @@ export function writeKind(text: string, name: string, kind: Kind): string | Prob
   );
 }
 
+/** Change where one given's value comes from, or state it for the first time. */
+export function writeSource(text: string, name: string, source: string): string | Problem {
+  return edit(text, "given", name, (item) => {
+    const node = pairOf(item, "source")?.value;
+    if (isScalar(node) && node.range) return [spliceOf(text, node, source)];
+    return [addition(text, item, `source: ${scalarText(source)}`)];
+  });
+}
+
+/** Take out the spread stated beside a value, where one typed with the value stands for it now. */
+export function dropSpread(text: string, name: string): string | Problem {
+  return edit(text, "given", name, (item) => {
+    const pair = pairOf(item, "spread");
+    if (!pair?.key.range || !pair.value?.range) return [];
+    const [, end] = trimmed(text, pair.value.range[0], pair.value.range[1]);
+    const begin = pair.key.range[0];
+    if (item.flow) {
+      const after = /^\s*,\s*/.exec(text.slice(end))?.[0].length ?? 0;
+      const before = after > 0 ? 0 : (/,\s*$/.exec(text.slice(0, begin))?.[0].length ?? 0);
+      return [{ begin: begin - before, end: end + after, words: "" }];
+    }
+    const lineStart = text.lastIndexOf("\n", begin - 1) + 1;
+    const lineEnd = text.indexOf("\n", end);
+    return [{ begin: lineStart, end: lineEnd < 0 ? text.length : lineEnd + 1, words: "" }];
+  });
+}
+
 /** Change how far one given's value may lie from what is written, or state it for the first time. */
 export function writeSpread(text: string, name: string, spread: SpreadText): string | Problem {
   const { form, ...fields } = spread;

@@ -1,5 +1,6 @@
 // Whether two results show the same thing, so that an unchanged value stops the wave.
 import { isProblem, type Problem, sentence } from "../problem.ts";
+import type { Standing } from "../standing.ts";
 import type { CellValue, ProseValue } from "./cell.ts";
 
 export type Result = CellValue | Problem;
@@ -10,11 +11,20 @@ export function alike(a: Result, b: Result): boolean {
   switch (a.type) {
     case "quantity":
       return (
-        b.type === "quantity" && a.typed.text === b.typed.text && Object.is(a.si, b.si) && a.kind === b.kind
+        b.type === "quantity" &&
+        a.typed.text === b.typed.text &&
+        Object.is(a.si, b.si) &&
+        a.kind === b.kind &&
+        a.sourceState === b.sourceState &&
+        sameStanding(a.named.standing, b.named.standing)
       );
     case "formula":
       return (
-        b.type === "formula" && Object.is(a.si, b.si) && a.kind === b.kind && sameNumbers(a.step, b.step)
+        b.type === "formula" &&
+        Object.is(a.si, b.si) &&
+        a.kind === b.kind &&
+        sameStanding(a.named.standing, b.named.standing) &&
+        sameNumbers(a.step, b.step)
       );
     case "check":
       return (
@@ -26,10 +36,14 @@ export function alike(a: Result, b: Result): boolean {
         a.limits.atLeast === b.limits.atLeast &&
         a.limits.atMost === b.limits.atMost &&
         a.uncertainty === b.uncertainty &&
+        sameWords(a.memory, b.memory) &&
+        sameWords(a.unsourced, b.unsourced) &&
         sameNumbers(a.step, b.step)
       );
     case "solution":
-      return b.type === "solution" && sameSolution(a.solution, b.solution);
+      return (
+        b.type === "solution" && sameSolution(a.solution, b.solution) && sameStanding(a.standing, b.standing)
+      );
     case "text":
       return b.type === "text" && a.text === b.text;
     case "rows":
@@ -51,6 +65,25 @@ const sameBound = (a: ProseValue["bound"], b: ProseValue["bound"]): boolean =>
     return problem && other.problem ? sameProblem(problem, other.problem) : problem === other.problem;
   });
 
+const sameWords = (a: readonly string[], b: readonly string[]): boolean =>
+  a === b || (a.length === b.length && a.every((word, i) => word === b[i]));
+
+/** Whether two values are known equally well, as far as anything shows it. */
+function sameStanding(a: Standing, b: Standing): boolean {
+  if (a === b) return true;
+  return (
+    a.doubt.length === b.doubt.length &&
+    a.doubt.every(
+      (part, i) =>
+        part.root === b.doubt[i]?.root && part.up === b.doubt[i]?.up && part.down === b.doubt[i]?.down,
+    ) &&
+    a.reservations.length === b.reservations.length &&
+    a.reservations.every((p, i) => sentence(p) === sentence(b.reservations[i] ?? p)) &&
+    sameWords(a.memory, b.memory) &&
+    sameWords(a.unsourced, b.unsourced)
+  );
+}
+
 const sameProblem = (a: Problem, b: Problem): boolean =>
   sentence(a) === sentence(b) && (a.cause && b.cause ? sameProblem(a.cause, b.cause) : a.cause === b.cause);
 
@@ -66,6 +99,7 @@ function sameSolution(a: Solution, b: Solution): boolean {
     }) &&
     JSON.stringify(a.outputs) === JSON.stringify(b.outputs) &&
     sameWarnings(a, b) &&
+    sameSpoilt(a, b) &&
     a.notes.join("\n") === b.notes.join("\n")
   );
 }
@@ -73,6 +107,12 @@ function sameSolution(a: Solution, b: Solution): boolean {
 const sameWarnings = (a: Solution, b: Solution): boolean =>
   a.warnings.length === b.warnings.length &&
   a.warnings.every((w, i) => sentence(w) === sentence(b.warnings[i] ?? w));
+
+const spoiltWords = ({ spoilt }: Solution): string =>
+  Object.entries(spoilt)
+    .map(([name, why]) => `${name}: ${why.map(sentence).join("; ")}`)
+    .join("\n");
+const sameSpoilt = (a: Solution, b: Solution): boolean => spoiltWords(a) === spoiltWords(b);
 
 type Step = Solution["working"][number];
 const sameNumbers = (a: Step, b: Step): boolean =>
@@ -86,12 +126,15 @@ export function sameWorth(a: Result, b: Result): boolean {
       Object.is(a.si, b.si) &&
       a.kind === b.kind &&
       a.named.typed.kind === b.named.typed.kind &&
-      a.unit === b.unit
+      a.unit === b.unit &&
+      sameStanding(a.named.standing, b.named.standing)
     );
   if (a.type === "solution" && b.type === "solution")
     return (
       JSON.stringify(a.solution.outputs) === JSON.stringify(b.solution.outputs) &&
-      sameWarnings(a.solution, b.solution)
+      sameWarnings(a.solution, b.solution) &&
+      sameSpoilt(a.solution, b.solution) &&
+      sameStanding(a.standing, b.standing)
     );
   return alike(a, b);
 }

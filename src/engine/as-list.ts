@@ -1,7 +1,10 @@
 // A table, answers by row or checks by row as one list, as pictures and list inputs take it.
 import type { OutputValue, ScalarOutput } from "../methods/field.ts";
 import { isProblem, root, sentence } from "../problem.ts";
+import type { Contribution } from "../standing.ts";
+import { formatIn } from "../units/format.ts";
 import type { CellValue, CheckValue, FormulaValue, RowOf, SolutionValue, TableValue } from "./cell.ts";
+import { readingDoubt } from "./lacking-readings.ts";
 import { rowsAtHand } from "./scope.ts";
 
 export type ListOutput = Extract<OutputValue, { kind: "list" }>;
@@ -25,13 +28,15 @@ export function asList(cell: CellValue): ListOutput | undefined {
 }
 
 /** A missing reading leaves its column out of the row. */
-export function tableRow(table: TableValue, i: number): Row {
+export function tableRow(table: TableValue, i: number, tableName = ""): Row {
   const row: Row = { readingState: text(table.states[i] ?? "entered") };
-  for (const { name, kind, values, typed } of table.columns) {
+  for (const column of table.columns) {
+    const { name, kind, values, typed } = column;
     const value = values[i];
     if (kind === "tag" || kind === "text") {
       if ((typed[i] ?? "") !== "") row[name] = text(typed[i] ?? "");
-    } else if (typeof value === "number") row[name] = { kind, si: value };
+    } else if (typeof value === "number")
+      row[name] = { kind, si: value, ...withDoubt(readingDoubt(table, column, i, tableName)) };
   }
   return row;
 }
@@ -48,8 +53,13 @@ export function answerRow(
   return row;
 }
 
-const scalar = (answer: FormulaValue): ScalarOutput =>
-  answer.kind === "yes/no" ? { kind: "yes/no", yes: answer.si === 1 } : { kind: answer.kind, si: answer.si };
+function scalar({ kind, si, unit, named }: FormulaValue): ScalarOutput {
+  if (kind === "yes/no") return { kind, yes: si === 1 };
+  if (kind === undefined) return text(unit ? formatIn(si, unit) : String(si));
+  return { kind, si, ...withDoubt(named.standing.doubt) };
+}
+
+const withDoubt = (doubt: readonly Contribution[]) => (doubt.length === 0 ? {} : { doubt });
 
 function checkRow(key: string, { key: value, tags, value: check }: RowOf<CheckValue>): Row {
   const row: Row = { ...texts(tags), [key]: text(value) };

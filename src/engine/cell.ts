@@ -6,6 +6,7 @@ import type { Value } from "../formula/value.ts";
 import type { OutputValue } from "../methods/field.ts";
 import type { Leaf, Solution, WorkedStep } from "../methods/solution.ts";
 import type { Problem } from "../problem.ts";
+import type { Contribution, Standing } from "../standing.ts";
 import type { Dimension } from "../units/dimension.ts";
 import type { Kind } from "../units/kind.ts";
 import type { Quantity } from "../units/quantity.ts";
@@ -17,7 +18,13 @@ export interface Named {
   readonly typed: Typed;
   readonly value: Value;
   readonly leaf: Leaf | undefined;
+  /** What is known about it; the doubt of a column stands row by row in `rows`. */
+  readonly standing: Standing;
+  readonly rows?: readonly (readonly Contribution[])[] | undefined;
 }
+
+/** Where a given comes from: stated, not stated, or stated for a value that has been changed since. */
+export type SourceState = "stated" | "not stated" | "changed";
 
 export interface QuantityValue {
   readonly type: "quantity";
@@ -31,12 +38,14 @@ export interface QuantityValue {
   readonly confirm: Problem | undefined;
   /** Half-width of the stated spread in SI, where one is given. */
   readonly halfWidth: number | undefined;
+  readonly sourceState: SourceState;
   readonly named: Named;
 }
 
 export interface FormulaValue {
   readonly type: "formula";
-  readonly kind: Kind | "yes/no";
+  /** Undefined where no kind has this dimension: `unit` is then the SI base unit. */
+  readonly kind: Kind | "yes/no" | undefined;
   readonly dimension: Dimension;
   readonly si: number;
   /** The unit the page asks for at this working. */
@@ -57,7 +66,15 @@ export interface CheckValue {
   readonly si: number;
   readonly yes: boolean | undefined;
   readonly limits: { readonly atLeast?: number | undefined; readonly atMost?: number | undefined };
+  /** Half-width that judged: the larger of what the check declares and what its inputs bring with them. */
   readonly uncertainty: number;
+  /** What the inputs bring with them, and the causes, the largest first. */
+  readonly carried: { readonly halfWidth: number; readonly from: readonly string[] };
+  /** Why the number may not hold; with any of these nothing is proven. */
+  readonly reservations: readonly Problem[];
+  /** Sources behind it from memory, and givens without one. */
+  readonly memory: readonly string[];
+  readonly unsourced: readonly string[];
   readonly why: string;
   readonly waived: { readonly by: string; readonly why: string } | undefined;
   readonly step: WorkedStep;
@@ -70,6 +87,22 @@ export interface TableColumn {
   /** SI numbers; undefined where the reading is missing. Texts for tags. */
   readonly values: readonly (number | string | undefined)[];
   readonly typed: readonly string[];
+  /** Expanded uncertainty of each reading, SI, brought to k = 2. */
+  readonly uncertainty?: number | undefined;
+  /** A blank here is no missing reading. */
+  readonly optional: boolean;
+}
+
+/** A reading that is kept and not used. */
+export interface SetAside {
+  readonly row: number;
+  /** "13 · lo split · along" */
+  readonly place: string;
+  readonly why: string;
+  /** Who set it aside; empty where the table does not say. */
+  readonly by: string;
+  /** Another reading of the same place counts instead. */
+  readonly readAgain: boolean;
 }
 
 /** missing: wanted and not there, never zero. odd: asked about, never dropped. */
@@ -84,6 +117,7 @@ export interface TableValue {
   /** One for each row, in order. */
   readonly states: readonly ReadingState[];
   readonly key: readonly string[];
+  readonly setAside: readonly SetAside[];
   /** Expected readings that have no row: their key columns. */
   readonly wanted: readonly Readonly<Record<string, string>>[];
 }
@@ -91,6 +125,8 @@ export interface TableValue {
 export interface SolutionValue {
   readonly type: "solution";
   readonly solution: Solution;
+  /** What its inputs hand on, and its own sources from memory. */
+  readonly standing: Standing;
 }
 
 export interface RowOf<T> {
@@ -114,6 +150,8 @@ export interface ChecksValue {
   readonly key: string;
   readonly state: State;
   readonly why: string;
+  /** Why the list itself may not hold, where a check asks whether it is empty. */
+  readonly reservations: readonly Problem[];
   readonly rows: readonly RowOf<CheckValue>[];
 }
 

@@ -47,7 +47,8 @@ export function shownUnit(
   return (
     asked ??
     (percent && !isProblem(percent) ? percent : undefined) ??
-    unitOf(that.kind === "yes/no" ? "ratio" : that.kind)
+    that.unit ??
+    unitOf(that.kind === "yes/no" || that.kind === undefined ? "ratio" : that.kind)
   );
 }
 
@@ -63,6 +64,12 @@ export function askedUnit(cell: CellValue, column: string | undefined): Unit | u
   return found && !isProblem(found) ? found : undefined;
 }
 
+/** A half-width of a temperature is a difference: it does not start from 0 degC. */
+function differenceUnit(shown: Unit): Unit {
+  const { offset, ...rest } = shown;
+  return offset === undefined ? shown : rest;
+}
+
 /** "1.19 against at most 0.9": digits are added until value and limit differ as shown. */
 export function reason(
   that: FormulaValue,
@@ -70,6 +77,7 @@ export function reason(
   guard: number,
   judged: State,
   shown: Unit,
+  from: readonly string[] = [],
 ): string {
   const text = (si: number, digits: number) =>
     digits === 4
@@ -86,8 +94,9 @@ export function reason(
     limits.atLeast !== undefined && `at least ${limitText(limits.atLeast)}`,
     limits.atMost !== undefined && `at most ${limitText(limits.atMost)}`,
   ].filter(Boolean);
-  const doubt = guard > 0 ? ` ± ${formatIn(guard, shown, { significant: 2 })}` : "";
-  const word =
-    judged === "proven" ? "" : judged === "unproven" ? ", within the uncertainty of the limit" : "";
+  const doubt = guard > 0 ? ` ± ${formatIn(guard, differenceUnit(shown), { significant: 2 })}` : "";
+  const causes =
+    from.length > 0 ? ` from ${from.slice(0, 3).join(", ")}${from.length > 3 ? " and others" : ""}` : "";
+  const word = judged === "unproven" ? `, too close to the limit to call${causes}` : "";
   return `${text(that.si, digits)}${doubt} against ${bounds.join(" and ")}${word}`;
 }

@@ -2,15 +2,18 @@
 // when there is no answer, and a waiver never turns into proven.
 import type { CheckItem } from "../document/item.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
+import { statedDoubt } from "../methods/stated-doubt.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { type Contribution, clear, differenceOf, halfWidth, joined, type Standing } from "../standing.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { kindsAgree } from "../units/kind.ts";
 import { oneValue, quantity } from "../units/quantity.ts";
-import { judge, type State } from "../verdict.ts";
+import { judge } from "../verdict.ts";
 import type { CheckValue, FormulaValue } from "./cell.ts";
 import { asked, reason, shownUnit, warningOf } from "./check-words.ts";
 import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
 import type { Results } from "./scope.ts";
+import { carriedOf, guarded, known, plainCheck, withReservations, worse } from "./verdict-of.ts";
 
 export function checkValue(
   item: CheckItem,
@@ -20,19 +23,35 @@ export function checkValue(
   const that = workOut(item.name, item.says, item.that, results);
   if (isProblem(that)) return that;
   if (that.kind === "yes/no") return truthCheck(item, that, results);
-  const atLeast = limitOf(item.between?.[0] ?? item.atLeast, "lower limit", that, results);
-  if (isProblem(atLeast)) return atLeast;
-  const atMost = limitOf(item.between?.[1] ?? item.atMost, "upper limit", that, results);
-  if (isProblem(atMost)) return atMost;
+  const least = limitOf(item.between?.[0] ?? item.atLeast, "lower limit", that, results);
+  if (isProblem(least)) return least;
+  const most = limitOf(item.between?.[1] ?? item.atMost, "upper limit", that, results);
+  if (isProblem(most)) return most;
+  const [atLeast, atMost] = [least?.si, most?.si];
   const typed = [item.atLeast, item.atMost, ...(item.between ?? [])].filter((text) => text !== undefined);
   const shown = shownUnit(that, results, unitOf, typed);
   if (item.uncertainty?.trim().endsWith("%") && shown.text !== "%") return shareOf(item.uncertainty);
-  const uncertainty = limitOf(item.uncertainty, "uncertainty", that, results) ?? 0;
-  if (isProblem(uncertainty)) return uncertainty;
+  const declared = limitOf(item.uncertainty, "uncertainty", that, results);
+  if (isProblem(declared)) return declared;
   const limits = { atLeast, atMost };
-  const fault = faultOf(item, limits, uncertainty, (si) => formatShort(si, shown));
+  const fault = faultOf(item, limits, declared?.si ?? 0, (si) => formatShort(si, shown));
   if (fault) return fault;
-  const judged = judge(that.si, limits, uncertainty);
+  const standing = joined([
+    that.named.standing,
+    ...[least, most, declared].flatMap((one) => one?.standing ?? []),
+  ]);
+  const sides = [
+    ...(least ? [{ limits: { atLeast }, doubt: apart(that, least) }] : []),
+    ...(most ? [{ limits: { atMost }, doubt: apart(that, most) }] : []),
+  ];
+  const widths = sides.map(({ doubt }) => halfWidth(doubt));
+  const scale = Math.abs(that.si) + that.step.scale();
+  const states = sides.map((side, i) =>
+    judge(that.si, side.limits, Math.max(declared?.si ?? 0, widths[i] ?? 0), scale),
+  );
+  const judged = guarded(worse(states), standing.reservations);
+  const uncertainty = Math.max(declared?.si ?? 0, ...widths);
+  const widest = sides[widths.indexOf(Math.max(...widths))]?.doubt ?? [];
   return {
     type: "check",
     state: item.waived ? "waived" : judged,
@@ -43,11 +62,25 @@ export function checkValue(
     yes: undefined,
     limits,
     uncertainty,
-    why: reason(that, limits, uncertainty, judged, shown),
+    carried: carriedOf(widest),
+    ...known(standing),
+    why: withReservations(
+      reason(that, limits, uncertainty, worse(states), shown, carriedOf(widest).from),
+      standing.reservations,
+    ),
     waived: item.waived,
     step: that.step,
   };
 }
+
+interface Bound {
+  readonly si: number;
+  readonly standing: Standing;
+}
+
+/** Doubt of the value less its limit: what both rest on falls out. */
+const apart = (that: FormulaValue, limit: Bound): readonly Contribution[] =>
+  differenceOf(that.named.standing.doubt, limit.standing.doubt);
 
 /** A limit typed directly takes the kind of the value; a name or a formula has to agree with it. */
 function limitOf(
@@ -55,16 +88,17 @@ function limitOf(
   what: string,
   that: FormulaValue,
   results: Results,
-): number | undefined | Problem {
+): Bound | undefined | Problem {
   if (text === undefined) return undefined;
+  const plain = (si: number): Bound => ({ si, standing: clear });
   const kind =
     what === "uncertainty" && that.kind === "temperature" ? "temperature difference" : that.named.typed.kind;
   if (looksLikeQuantity(text) && kind !== undefined) {
-    const read = oneValue(text, kind);
-    if (!isProblem(read)) return read.si;
+    const read = what === "uncertainty" ? oneValue(text, kind) : quantity(text, kind);
+    if (!isProblem(read)) return { si: read.si, standing: { ...clear, doubt: statedDoubt(what, read) } };
     const tree = formulaTree(text);
     const zero = !isProblem(tree) && tree.type === "number" && tree.value === 0;
-    if (zero) return 0;
+    if (zero) return plain(0);
     if (isProblem(tree) || isLiteral(tree))
       return dimensionFault(text, what, that) ?? read.with({ what: `${what} · ${read.what}` });
   }
@@ -74,7 +108,7 @@ function limitOf(
   if (!sameDimension(worked.dimension, that.dimension) && worked.si !== 0)
     return unlike(what, dimensionWords(worked.dimension), that);
   if (kind !== undefined && found !== undefined && !kindsAgree(kind, found)) return unlike(what, found, that);
-  return worked.si;
+  return { si: worked.si, standing: worked.named.standing };
 }
 
 function dimensionFault(text: string, what: string, that: FormulaValue): Problem | undefined {
@@ -150,20 +184,7 @@ function truthCheck(item: CheckItem, that: FormulaValue, results: Results): Chec
       hint: "a yes has no size",
     });
   const yes = that.si === 1;
-  const judged: State = yes ? "proven" : "fails";
   const question = asked(item.that, results);
-  return {
-    type: "check",
-    state: item.waived ? "waived" : judged,
-    judged,
-    kind: undefined,
-    unit: undefined,
-    si: Number.NaN,
-    yes,
-    limits: {},
-    uncertainty: 0,
-    why: yes ? `${question}: yes` : (warningOf(item.that, results) ?? `${question}: no`),
-    waived: item.waived,
-    step: that.step,
-  };
+  const why = yes ? `${question}: yes` : (warningOf(item.that, results) ?? `${question}: no`);
+  return plainCheck(item, { passes: yes, why, standing: that.named.standing, step: that.step });
 }

@@ -4,8 +4,10 @@ import { grouped } from "../grouped.ts";
 import type { OutputValue } from "../methods/field.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
+import type { Standing } from "../standing.ts";
 import type { TableValue } from "./cell.ts";
-import { type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
+import { readingDoubt } from "./lacking-readings.ts";
+import { outputStanding, type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
 
 export interface Contexts {
   readonly key: string;
@@ -24,7 +26,8 @@ export function contextsOf(item: OverRows, results: Results): Contexts | Problem
       rows: found.rows.map((row) => contextOf(found.key, row.key, row.tags, name, row.value)),
     };
   const output = found.type === "solution" && part !== undefined ? found.solution.outputs[part] : undefined;
-  if (output?.kind === "list") return listContexts(output.rows, name, item.key);
+  if (found.type === "solution" && part !== undefined && output?.kind === "list")
+    return listContexts(output.rows, name, item.key, outputStanding(found, part));
   if (found.type !== "table")
     return problem({
       code: "not-a-table",
@@ -57,7 +60,7 @@ export function rowByRow(name: string, results: Results): Contexts["rows"] | Pro
     value: String(index + 1),
     table: name,
     tags: { ...results.row?.tags, ...commonTags(found, [index]) },
-    numbers: rowNumbers(found, index),
+    numbers: rowNumbers(found, index, name),
     only: { of: found, index },
   }));
 }
@@ -76,7 +79,12 @@ function contextOf(
 type ListRows = Extract<OutputValue, { kind: "list" }>["rows"];
 
 /** A list that a method gives, row by row: its first text is the key, its numbers are read as row.name. */
-function listContexts(rows: ListRows, name: string, wanted: string | undefined): Contexts | Problem {
+function listContexts(
+  rows: ListRows,
+  name: string,
+  wanted: string | undefined,
+  standing: Standing,
+): Contexts | Problem {
   const texts = Object.entries(rows[0] ?? {}).flatMap(([column, cell]) =>
     cell.kind === "text" ? [column] : [],
   );
@@ -96,12 +104,10 @@ function listContexts(rows: ListRows, name: string, wanted: string | undefined):
         Object.entries(row).flatMap(([column, cell]) => (cell.kind === "text" ? [[column, cell.text]] : [])),
       );
       const numbers = Object.fromEntries(
-        Object.entries(row).flatMap(([column, cell]) =>
-          "si" in cell ? [[column, { kind: cell.kind, si: cell.si }]] : [],
-        ),
+        Object.entries(row).flatMap(([column, cell]) => ("si" in cell ? [[column, cell]] : [])),
       );
       const value = tags[key] ?? String(i + 1);
-      return { key, value, table: name, tags: { ...tags, [key]: value }, numbers };
+      return { key, value, table: name, tags: { ...tags, [key]: value }, numbers, standing };
     }),
   };
 }
@@ -130,10 +136,12 @@ function tableContexts(table: TableValue, name: string, key: string): Contexts["
   return [...present, ...missing];
 }
 
-function rowNumbers(table: TableValue, index: number): NonNullable<RowContext["numbers"]> {
-  const cells = table.columns.flatMap(({ name, kind, values }) => {
+function rowNumbers(table: TableValue, index: number, tableName: string): NonNullable<RowContext["numbers"]> {
+  const cells = table.columns.flatMap((column) => {
+    const { name, kind, values } = column;
     const si = values[index];
-    return kind === "tag" || kind === "text" || typeof si !== "number" ? [] : [[name, { kind, si }] as const];
+    if (kind === "tag" || kind === "text" || typeof si !== "number") return [];
+    return [[name, { kind, si, doubt: readingDoubt(table, column, index, tableName) }] as const];
   });
   return Object.fromEntries(cells);
 }

@@ -61,6 +61,7 @@ export function summed(key: string, rows: readonly RowOf<CheckValue>[]): ChecksV
     type: "checks",
     key,
     state,
+    reservations: [],
     rows,
     why: [`${proven} of ${rows.length} proven`, ...parts].join("; "),
   };

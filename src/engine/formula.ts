@@ -6,11 +6,14 @@ import { fullName, names, type Tree } from "../formula/tree.ts";
 import { evaluator } from "../formula/value.ts";
 import { type WorkedStep, workedStep } from "../methods/solution.ts";
 import { isProblem, type Problem } from "../problem.ts";
+import { clear, type Standing } from "../standing.ts";
+import { baseUnit } from "../units/base-unit.ts";
 import { kindsOf } from "../units/kind.ts";
 import { oneValue } from "../units/quantity.ts";
 import type { Unit } from "../units/unit.ts";
 import type { FormulaValue, Named } from "./cell.ts";
-import { number, type Results, resolve, truth, unknownName } from "./scope.ts";
+import { standingOf } from "./formula-standing.ts";
+import { type Results, resolve, truth, unknownName } from "./scope.ts";
 
 /** A formula made ready once: parsing is the dear part, and types rarely change from wave to wave. */
 interface Ready {
@@ -62,6 +65,7 @@ export function workOut(
   text: string,
   results: Results,
   unit?: Unit,
+  own: Standing = clear,
 ): FormulaValue | Problem {
   const formula = ready(text);
   if (isProblem(formula)) return formula;
@@ -76,32 +80,53 @@ export function workOut(
   const at = (used: string) => named[formula.places.get(used) ?? -1];
   const value = formula.evaluate((used) => at(used)?.value ?? unknownName(used, []));
   if (isProblem(value)) return value;
-  const kind = typed.truth ? "yes/no" : (typed.kind ?? kindsOf(typed.dimension)[0] ?? "ratio");
+  const kind = typed.truth ? "yes/no" : (typed.kind ?? kindsOf(typed.dimension)[0]);
+  const shown = unit ?? (kind === undefined ? baseUnit(typed.dimension) : undefined);
   const si = typeof value === "number" ? value : value === true ? 1 : 0;
+  const standing = standingOf({
+    own,
+    name,
+    tree: formula.tree,
+    evaluate: formula.evaluate,
+    named: at,
+    used: named,
+    si,
+  });
   let step: WorkedStep | undefined; // most steps are never looked at
+  const stepOf = () => {
+    step ??= workedStep(
+      {
+        name,
+        symbol: name,
+        says,
+        tree: formula.tree,
+        kind,
+        si,
+        source: undefined,
+        yes: value === true,
+        unit: shown,
+      },
+      (used) => at(used)?.leaf,
+    );
+    return step;
+  };
   return {
     type: "formula",
     kind,
     dimension: typed.dimension,
     si,
-    unit,
-    named: kind === "yes/no" ? truth(value === true) : number(kind, si, name, typed.kind),
+    unit: shown,
+    named:
+      kind === "yes/no"
+        ? truth(value === true, standing)
+        : {
+            typed: { dimension: typed.dimension, kind: typed.kind },
+            value: si,
+            leaf: { symbol: name, kind, dimension: typed.dimension, si, scale: () => stepOf().scale() },
+            standing,
+          },
     get step() {
-      step ??= workedStep(
-        {
-          name,
-          symbol: name,
-          says,
-          tree: formula.tree,
-          kind,
-          si,
-          source: undefined,
-          yes: value === true,
-          unit,
-        },
-        (used) => at(used)?.leaf,
-      );
-      return step;
+      return stepOf();
     },
   };
 }

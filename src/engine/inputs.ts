@@ -10,20 +10,32 @@ import {
   type SiValue,
 } from "../methods/field.ts";
 import type { Leaf } from "../methods/solution.ts";
+import { statedDoubt } from "../methods/stated-doubt.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { clear, reserved, type Standing } from "../standing.ts";
 import { type Kind, kinds } from "../units/kind.ts";
-import { quantity } from "../units/quantity.ts";
+import { type Quantity, quantity } from "../units/quantity.ts";
 import { asList, tableRow } from "./as-list.ts";
-import type { CellValue } from "./cell.ts";
+import type { CellValue, FormulaValue, SolutionValue } from "./cell.ts";
 import { rowByRow } from "./contexts.ts";
 import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
-import { type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
+import { lackingReadings } from "./lacking-readings.ts";
+import { outputStanding, type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
+
+/** The working that the inputs go into. */
+export interface Into {
+  /** Its name: a ± typed in place is in doubt under it. */
+  readonly name: string;
+  /** Called with what each value that goes in hands on besides its number and its doubt. */
+  readonly take: (standing: Standing) => void;
+}
 
 /** One input of a method: a text stays a text, everything else is a quantity or a formula over the page. */
 export function inputValue(
   field: InputField | undefined,
   text: InputText,
   results: Results,
+  into: Into,
 ): InputValue | Problem {
   if (field === undefined)
     return typeof text === "string"
@@ -31,11 +43,11 @@ export function inputValue(
       : problem({ code: "unknown-input", what: "input", got: "a list", must: "be an input of the method" });
   if (field.kind === "text")
     return typeof text === "string"
-      ? textInput(text, results, field.choices)
+      ? textInput(text, results, into, field.choices)
       : problem({ code: "not-a-text", what: field.says, got: "a list", must: "be a text" });
-  if (field.kind === "list") return listInput(field, text, results);
+  if (field.kind === "list") return listInput(field, text, results, into);
   return typeof text === "string"
-    ? quantityInput(field.kind, text, results)
+    ? quantityInput(field.kind, text, results, into)
     : problem({ code: "not-a-quantity", what: field.says, got: "a list", must: `be a ${field.kind}` });
 }
 
@@ -45,15 +57,20 @@ const isList = (text: InputText): text is readonly string[] | readonly RowText[]
  * Rows written in the page; the name of a table ("holes"), of one of its columns ("trial.stretch") or of
  * a list that a method gives ("selection.pairs"); or one record with `each`: a row for each row of that table.
  */
-function listInput(field: ListField, text: InputText, results: Results): readonly ListRow[] | Problem {
-  if (isList(text)) return rowsInput(field, text, results);
+function listInput(
+  field: ListField,
+  text: InputText,
+  results: Results,
+  into: Into,
+): readonly ListRow[] | Problem {
+  if (isList(text)) return rowsInput(field, text, results, into);
   if (typeof text !== "string")
-    return "each" in text ? builtRows(field, text, results) : rowsInput(field, [text], results);
+    return "each" in text ? builtRows(field, text, results, into) : rowsInput(field, [text], results, into);
   const [name = "", part] = text.split(".");
   const cell = results.get(name);
   if (cell === undefined) return unknownName(name, [...results.keys()]);
   if (isProblem(cell)) return upstream(text, cell);
-  const rows = listed(cell, part, results.row);
+  const rows = listed(cell, name, part, results.row, into);
   if (!rows)
     return problem({
       code: "not-a-list",
@@ -68,12 +85,32 @@ function listInput(field: ListField, text: InputText, results: Results): readonl
 
 type Listed = readonly Readonly<Record<string, ScalarOutput>>[];
 
-function listed(cell: CellValue, part: string | undefined, row: RowContext | undefined): Listed | undefined {
-  if (cell.type === "table") return rowsAtHand(cell, row).map((i) => tableRow(cell, i));
-  if (cell.type === "rows") return asList(cell)?.rows;
+function listed(
+  cell: CellValue,
+  name: string,
+  part: string | undefined,
+  row: RowContext | undefined,
+  into: Into,
+): Listed | undefined {
+  if (cell.type === "table") {
+    into.take(reserved(clear, ...lackingReadings(cell, name, row, part)));
+    return rowsAtHand(cell, row).map((i) => tableRow(cell, i, name));
+  }
+  if (cell.type === "rows") {
+    for (const { value } of cell.rows) if (!isProblem(value)) into.take(answerStanding(value));
+    return asList(cell)?.rows;
+  }
   const output = cell.type === "solution" && part !== undefined ? cell.solution.outputs[part] : undefined;
-  return output?.kind === "list" ? output.rows : undefined;
+  if (cell.type !== "solution" || part === undefined || output?.kind !== "list") return undefined;
+  into.take(outputStanding(cell, part));
+  return output.rows;
 }
+
+/** What a whole answer hands on, whichever of its outputs does not hold. */
+const answerStanding = (value: SolutionValue | FormulaValue): Standing =>
+  value.type === "formula"
+    ? value.named.standing
+    : reserved(value.standing, ...Object.values(value.solution.spoilt).flat());
 
 /** Columns go to the fields of the same name; `only` is one column for a list of plain values. */
 function fitted(
@@ -88,20 +125,34 @@ function fitted(
     if (target === undefined || !Object.hasOwn(field.of, target)) continue;
     if (value.kind === "text") values[target] = value.text;
     else if (value.kind === "yes/no") values[target] = value.yes ? "yes" : "no";
-    else values[target] = { si: value.si, dimension: kinds[value.kind].dimension, kind: value.kind };
+    else
+      values[target] = {
+        si: value.si,
+        dimension: kinds[value.kind].dimension,
+        kind: value.kind,
+        doubt: value.doubt,
+      };
   }
   return only !== undefined && Object.keys(values).length === 0 ? [] : [values];
 }
 
 /** `{ each: toSelect, tag: position, smallest: hole.smallest }`: one row for each row of that table. */
-function builtRows(field: ListField, record: RowText, results: Results): readonly ListRow[] | Problem {
+function builtRows(
+  field: ListField,
+  record: RowText,
+  results: Results,
+  into: Into,
+): readonly ListRow[] | Problem {
   const { each = "", ...columns } = record;
   const contexts = rowByRow(each, results);
   if (isProblem(contexts)) return contexts;
+  const table = results.get(each);
+  if (table !== undefined && !isProblem(table) && table.type === "table")
+    into.take(reserved(clear, ...lackingReadings(table, each, results.row)));
   const rows: ListRow[] = [];
   for (const row of contexts) {
     if (row.problem) return row.problem;
-    const built = rowsInput(field, [columns], { get: results.get, keys: results.keys, row });
+    const built = rowsInput(field, [columns], { get: results.get, keys: results.keys, row }, into);
     if (isProblem(built)) return built.with({ what: `${each} ${row.value} · ${built.what}` });
     rows.push(...built);
   }
@@ -109,7 +160,12 @@ function builtRows(field: ListField, record: RowText, results: Results): readonl
 }
 
 /** One of the choices is meant as such; else a text may name a given that holds a text; else it is taken as written. */
-function textInput(text: string, results: Results, choices: readonly string[] = []): string | Problem {
+function textInput(
+  text: string,
+  results: Results,
+  into: Into,
+  choices: readonly string[] = [],
+): string | Problem {
   if (choices.some((choice) => choice.toLowerCase() === text.toLowerCase())) return text;
   const tag = results.row?.tags[text];
   if (tag !== undefined) return tag;
@@ -123,26 +179,45 @@ function textInput(text: string, results: Results, choices: readonly string[] = 
       cause: named.cause ?? named,
     });
   if (named.type === "text") return named.text;
+  if (named.type === "quantity") into.take({ ...named.named.standing, doubt: [] });
   return named.type === "quantity"
     ? named.typed.text
     : problem({ code: "not-a-text", what: text, got: `a ${named.type}`, must: "be a text" });
 }
 
-function quantityInput(kind: Kind, text: string, results: Results): string | SiValue | Problem {
+function quantityInput(kind: Kind, text: string, results: Results, into: Into): string | SiValue | Problem {
   const tree = formulaTree(text);
   const literal = !isProblem(tree) && isLiteral(tree);
   if (looksLikeQuantity(text)) {
     const read = quantity(text, kind);
-    if (!isProblem(read)) return text;
+    if (!isProblem(read)) return read.spread ? uncertain(read, text, into) : text;
     if (isProblem(tree) || literal) return read;
   }
   const worked = workOut("input", undefined, text, results);
   if (isProblem(worked)) return worked;
   if (worked.kind === "yes/no")
     return problem({ code: "wrong-kind", what: text, got: "a yes or no", must: `be a ${kind}` });
+  const { standing } = worked.named;
+  into.take({ ...standing, doubt: [] });
   const typed = worked.step.tree.type === "name" ? typedUnit(text, results) : undefined;
-  return { si: worked.si, dimension: worked.dimension, kind: worked.named.typed.kind, unit: typed };
+  return {
+    si: worked.si,
+    dimension: worked.dimension,
+    kind: worked.named.typed.kind,
+    unit: typed,
+    doubt: standing.doubt.length === 0 ? undefined : standing.doubt,
+    scale: () => worked.step.scale(),
+  };
 }
+
+/** A ± typed in place is a cause of its own. */
+const uncertain = (read: Quantity, text: string, { name }: Into): SiValue => ({
+  si: read.si,
+  dimension: read.unit.dimension,
+  kind: read.kind,
+  unit: read.unit,
+  doubt: statedDoubt(`${text} in ${name}`, read),
+});
 
 const typedUnit = (name: string, results: Results): Leaf["unit"] => {
   const cell = results.get(name);
@@ -153,13 +228,14 @@ function rowsInput(
   { of }: ListField,
   rows: readonly (string | RowText)[],
   results: Results,
+  into: Into,
 ): readonly ListRow[] | Problem {
   const read: ListRow[] = [];
   const columns = Object.values(of);
   for (const [index, row] of rows.entries()) {
     const only = columns.length === 1 ? columns[0] : undefined;
     if (typeof row === "string" && only && isQuantityField(only)) {
-      const value = quantityInput(only.kind, row, results);
+      const value = quantityInput(only.kind, row, results, into);
       if (isProblem(value)) return value.with({ what: `row ${index + 1} · ${value.what}` });
       read.push(value);
       continue;
@@ -175,7 +251,9 @@ function rowsInput(
     for (const [column, text] of Object.entries(row)) {
       const field = of[column];
       const value =
-        field && isQuantityField(field) ? quantityInput(field.kind, text, results) : textInput(text, results);
+        field && isQuantityField(field)
+          ? quantityInput(field.kind, text, results, into)
+          : textInput(text, results, into);
       if (isProblem(value)) return value.with({ what: `row ${index + 1} · ${column} · ${value.what}` });
       values[column] = value;
     }

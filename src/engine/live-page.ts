@@ -1,6 +1,6 @@
 // A page that recomputes: items become cells, typed texts change givens, every cell can say why.
 import type { Item, Page } from "../document/item.ts";
-import { writeKind, writeValue } from "../document/write.ts";
+import { dropSpread, writeKind, writeSource, writeValue } from "../document/write.ts";
 import { writeRows } from "../document/write-rows.ts";
 import { type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
@@ -9,7 +9,7 @@ import { type Unit, unit } from "../units/unit.ts";
 import { alike, type Result, sameWorth } from "./alike.ts";
 import type { Cell } from "./cell.ts";
 import { oneCheck, rowsCheck, rowsWorking } from "./each.ts";
-import { givenValue, kindToState } from "./given.ts";
+import { givenValue, hasSpread, kindToState, sourceLeft, sourceStateOf } from "./given.ts";
 import { noneCheck } from "./none.ts";
 import { notesBeside, ownerOf, placeOfNote, plainNote } from "./notes.ts";
 import { pictureValue } from "./picture.ts";
@@ -29,6 +29,10 @@ export interface LivePage {
   cell: (name: string) => Cell | undefined;
   /** Puts a new text into a given. What was typed is kept even when it cannot be read. */
   change: (name: string, text: string) => Problem | undefined;
+  /** States where the value that now stands in a given comes from. */
+  restate: (name: string, source: string) => Problem | undefined;
+  /** The source as it now stands, and whether it belongs to the value that stands there. */
+  sourceOf: (name: string) => string | undefined;
   /** Puts a new table text into a reading; what cannot be read is kept as well. */
   enter: (name: string, rows: string) => Problem | undefined;
   settle: () => Promise<Settled>;
@@ -55,6 +59,14 @@ export function livePage(page: Page, startText: string): LivePage {
   const usedBy = reverse(uses);
   const unitOf = unitsOf(page);
   const typed = new Map<string, string>();
+  const sources = new Map<string, string>();
+  const notA = (name: string, kind: "given" | "reading"): Problem =>
+    problem({
+      code: `not-a-${kind}`,
+      what: name,
+      got: items.get(name) ? `a ${items.get(name)?.kind ?? ""}` : "no such item",
+      must: `be a ${kind}`,
+    });
 
   const work = (name: string, inputs: ReadonlyMap<string, Result>): Result => {
     const results: Results = { get: (used) => inputs.get(used), keys: () => known.keys() };
@@ -62,7 +74,10 @@ export function livePage(page: Page, startText: string): LivePage {
     if (note !== undefined) return proseValue(note, results, unitOf);
     const item = items.get(name);
     if (!item) return problem({ code: "no-such-item", what: name, must: "be an item of the page" });
-    return looping.get(name) ?? resultOf({ item, typed: typed.get(name), results, file: page.file, unitOf });
+    return (
+      looping.get(name) ??
+      resultOf({ item, typed: typed.get(name), source: sources.get(name), results, file: page.file, unitOf })
+    );
   };
   const waves = openWaves({ uses, usedBy }, { work, alike, sameWorth });
 
@@ -94,27 +109,24 @@ export function livePage(page: Page, startText: string): LivePage {
     cell,
     change: (name, text) => {
       const item = items.get(name);
-      if (item?.kind !== "given")
-        return problem({
-          code: "not-a-given",
-          what: name,
-          got: item ? `a ${item.kind}` : "no such item",
-          must: "be a given",
-        });
+      if (item?.kind !== "given") return notA(name, "given");
       if ((typed.get(name) ?? item.value) === text) return undefined;
       typed.set(name, text);
       waves.touch(name);
       return undefined;
     },
+    restate: (name, source) => {
+      const item = items.get(name);
+      if (item?.kind !== "given") return notA(name, "given");
+      if ((sources.get(name) ?? "") === source) return undefined;
+      sources.set(name, source);
+      waves.touch(name);
+      return undefined;
+    },
+    sourceOf: (name) => sources.get(name) ?? items.get(name)?.source,
     enter: (name, rows) => {
       const item = items.get(name);
-      if (item?.kind !== "reading")
-        return problem({
-          code: "not-a-reading",
-          what: name,
-          got: item ? `a ${item.kind}` : "no such item",
-          must: "be a reading",
-        });
+      if (item?.kind !== "reading") return notA(name, "reading");
       if ((typed.get(name) ?? item.rows) === rows) return undefined;
       typed.set(name, rows);
       waves.touch(name);
@@ -123,7 +135,7 @@ export function livePage(page: Page, startText: string): LivePage {
     settle: waves.settle,
     subscribe: (listener) => waves.subscribe((changed) => listener([...new Set(changed.map(ownerOf))])),
     why: (name) => [...closure(name, named)].flatMap((n) => cell(n) ?? []),
-    text: () => writtenText(startText, items, typed),
+    text: () => writtenText(startText, items, typed, sources),
     dispose: waves.dispose,
   };
 }
@@ -131,15 +143,16 @@ export function livePage(page: Page, startText: string): LivePage {
 interface Work {
   readonly item: Item;
   readonly typed: string | undefined;
+  readonly source: string | undefined;
   readonly results: Results;
   readonly file: string;
   readonly unitOf: UnitChoice;
 }
 
-function resultOf({ item, typed, results, file, unitOf }: Work): Result {
+function resultOf({ item, typed, source, results, file, unitOf }: Work): Result {
   switch (item.kind) {
     case "given":
-      return givenValue(item, typed ?? item.value);
+      return givenValue(item, typed ?? item.value, source);
     case "working":
       if (item.each !== undefined) return rowsWorking(item, results);
       return "formula" in item ? formulaWorking(item, results) : methodWorking(item, results);
@@ -163,6 +176,7 @@ function writtenText(
   start: string,
   items: ReadonlyMap<string, Item>,
   typed: ReadonlyMap<string, string>,
+  sources: ReadonlyMap<string, string>,
 ): string {
   let text = start;
   const take = (written: string | Problem) => {
@@ -175,7 +189,11 @@ function writtenText(
     take(writeValue(text, name, words));
     const kind = kindToState(item, words);
     if (kind) take(writeKind(text, name, kind));
+    if (item.spread && hasSpread(item, words)) take(dropSpread(text, name));
+    if (sourceStateOf(item, words, sources.get(name)) === "changed")
+      take(writeSource(text, name, sourceLeft(item)));
   }
+  for (const [name, source] of sources) if (source.trim() !== "") take(writeSource(text, name, source));
   return text;
 }
 

@@ -3,10 +3,12 @@ import type { CheckItem } from "../document/item.ts";
 import type { OutputValue, ScalarOutput } from "../methods/field.ts";
 import { formatValue, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { clear } from "../standing.ts";
 import type { ChecksValue, CheckValue, RowOf } from "./cell.ts";
 import { summed } from "./each.ts";
 import { workOut } from "./formula.ts";
-import { type Results, unknownName, upstream } from "./scope.ts";
+import { outputStanding, type Results, unknownName, upstream } from "./scope.ts";
+import { guarded, plainCheck, withReservations } from "./verdict-of.ts";
 
 export function noneCheck(
   item: CheckItem,
@@ -25,30 +27,23 @@ export function noneCheck(
       got: found.type === "solution" ? "no such list" : `a ${found.type}`,
       must: "be a list that a method gives",
     });
-  if (output.rows.length === 0)
-    return { type: "checks", key: "finding", state: "proven", rows: [], why: "nothing found" };
+  const reservations = found.type === "solution" ? outputStanding(found, part).reservations : [];
+  if (output.rows.length === 0) {
+    const judged = guarded("proven", reservations);
+    const state = item.waived ? "waived" : judged;
+    const why = withReservations("nothing found", reservations);
+    return { type: "checks", key: "finding", state, reservations, rows: [], why };
+  }
   const step = workOut(item.name, item.says, "1", results);
   if (isProblem(step)) return step;
   const rows = output.rows.map((row): RowOf<CheckValue> => {
     const words = wordsOf(row, unitOf);
-    const value: CheckValue = {
-      type: "check",
-      state: item.waived ? "waived" : "fails",
-      judged: "fails",
-      kind: undefined,
-      unit: undefined,
-      si: Number.NaN,
-      yes: false,
-      limits: {},
-      uncertainty: 0,
-      why: words.why,
-      waived: item.waived,
-      step: step.step,
-    };
+    const value = plainCheck(item, { passes: false, why: words.why, standing: clear, step: step.step });
     return { key: words.key, tags: words.tags, value };
   });
   const checks = summed("finding", rows);
-  return { ...checks, why: `${rows.length} found: ${rows.map((row) => row.key).join("; ")}` };
+  const why = `${rows.length} found: ${rows.map((row) => row.key).join("; ")}`;
+  return { ...checks, reservations, why: withReservations(why, reservations) };
 }
 
 type Row = Extract<OutputValue, { kind: "list" }>["rows"][number];

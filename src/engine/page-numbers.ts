@@ -51,7 +51,7 @@ function answerNumbers(
   bindable: boolean,
 ): readonly PageNumber[] {
   if (value.type === "formula") {
-    if (value.kind === "yes/no") return [];
+    if (value.kind === "yes/no" || value.kind === undefined) return [];
     return [{ name, kind: value.kind, si: value.si, shown: value.unit ?? unitOf(value.kind), bindable }];
   }
   const outputs = Object.entries(value.solution.outputs);

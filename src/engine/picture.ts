@@ -1,6 +1,7 @@
 // What a picture draws: numbers and texts of the page, or the reason why one is not there.
 import type { PictureItem } from "../document/item.ts";
-import { isProblem, type Problem } from "../problem.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { dimensionWords } from "../units/dimension.ts";
 import { kindsOf } from "../units/kind.ts";
 import { oneValue } from "../units/quantity.ts";
 import { asList } from "./as-list.ts";
@@ -29,8 +30,14 @@ function pictureInput(text: string, results: Results, field: PictureField | unde
   if (plain) return plain;
   const worked = workOut("picture", undefined, text, results);
   if (isProblem(worked)) return worked;
-  return worked.kind === "yes/no"
-    ? { kind: "yes/no", yes: worked.si === 1 }
+  if (worked.kind === "yes/no") return { kind: "yes/no", yes: worked.si === 1 };
+  return worked.kind === undefined
+    ? problem({
+        code: "no-kind",
+        what: text,
+        got: dimensionWords(worked.dimension),
+        must: "be a quantity with a name of its own, to be drawn",
+      })
     : { kind: worked.kind, si: worked.si };
 }
 

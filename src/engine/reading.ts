@@ -4,15 +4,19 @@ import type { ReadingItem } from "../document/item.ts";
 import { type ReadingTable, readingTable } from "../document/reading-table.ts";
 import { grouped } from "../grouped.ts";
 import { median } from "../median.ts";
+import { coverage } from "../methods/stated-doubt.ts";
+import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { oneValue } from "../units/quantity.ts";
 import { atMost } from "../verdict.ts";
-import type { CellValue, ReadingState, TableColumn } from "./cell.ts";
+import type { CellValue, ReadingState, SetAside, TableColumn } from "./cell.ts";
 
 export function readingValue(item: ReadingItem, rows: string, file: string): CellValue | Problem {
   const table = readingTable({ ...item, rows }, file);
   const first = table.problems[0];
   if (first) return first;
+  const uncertainty = uncertaintyOf(item);
+  if (isProblem(uncertainty)) return uncertainty;
   const columns = Object.values(table.columns).map(
     (column): TableColumn => ({
       name: column.name,
@@ -20,6 +24,8 @@ export function readingValue(item: ReadingItem, rows: string, file: string): Cel
       unit: column.unit?.text,
       values: column.values ?? column.texts,
       typed: column.texts.map((text) => text ?? ""),
+      uncertainty: uncertainty[column.name],
+      optional: item.may?.includes(column.name) === true,
     }),
   );
   const key = item.key ?? [];
@@ -34,9 +40,81 @@ export function readingValue(item: ReadingItem, rows: string, file: string): Cel
     missing: blanks + wanted.length,
     states,
     key,
+    setAside: setAsideOf(key, columns, states),
     wanted,
   };
 }
+
+/** Stated with one coverage factor for all columns; brought to k = 2. */
+function uncertaintyOf(item: ReadingItem): Readonly<Record<string, number>> | Problem {
+  const stated = item.uncertainty;
+  if (!stated) return {};
+  const k = Number(stated.k);
+  if (!(k > 0))
+    return problem({
+      code: "coverage-factor",
+      where: item.name,
+      what: "coverage factor k of the uncertainty",
+      got: stated.k,
+      must: "be a number above 0",
+      hint: "it stands in the certificate, most often 2",
+    });
+  const found: Record<string, number> = {};
+  for (const [name, text] of Object.entries(stated.of)) {
+    const kind = item.columns[name];
+    if (kind === undefined || kind === "tag" || kind === "text")
+      return problem({
+        code: "uncertainty-of-nothing",
+        where: item.name,
+        what: `uncertainty of ${name}`,
+        got: kind === undefined ? "no such column" : `a column of kind ${kind}`,
+        must: "belong to a column of numbers",
+        suggestions: nearest(name, Object.keys(item.columns)),
+      });
+    const read = oneValue(text, kind === "temperature" ? "temperature difference" : kind);
+    if (isProblem(read))
+      return read.with({ where: item.name, what: `uncertainty of ${name} · ${read.what}` });
+    if (!(read.si >= 0))
+      return problem({
+        code: "negative-uncertainty",
+        where: item.name,
+        what: `uncertainty of ${name}`,
+        got: text,
+        must: "be at least 0",
+        why: "it is a half-width",
+      });
+    found[name] = (read.si * coverage) / k;
+  }
+  return found;
+}
+
+/** Each reading that is kept and not used, with who and why, and whether its place was read again. */
+function setAsideOf(
+  key: readonly string[],
+  columns: readonly TableColumn[],
+  states: readonly ReadingState[],
+): readonly SetAside[] {
+  if (!states.includes("set aside")) return [];
+  const used = new Set(
+    states.flatMap((state, row) => (counts(state) && state !== "missing" ? [keyOf(columns, key, row)] : [])),
+  );
+  return states.flatMap((state, row) => {
+    if (state !== "set aside") return [];
+    const place = keyOf(columns, key, row);
+    return [
+      {
+        row,
+        place: place === "" ? `row ${row + 1}` : place,
+        why: textAt(columns, "reason", row),
+        by: textAt(columns, "by", row),
+        readAgain: key.length > 0 && used.has(place),
+      },
+    ];
+  });
+}
+
+/** Neither replaced by another row nor set aside. */
+export const counts = (state: ReadingState): boolean => state !== "corrected" && state !== "set aside";
 
 const textAt = (columns: readonly TableColumn[], name: string, row: number): string =>
   columns.find((column) => column.name === name)?.typed[row] ?? "";

@@ -1,11 +1,15 @@
 // What a name in a formula stands for: a given, a working, an output, a column, the answer of a row.
-import type { OutputValue, ScalarOutput } from "../methods/field.ts";
+import type { Typed } from "../formula/check.ts";
+import type { ScalarOutput } from "../methods/field.ts";
 import { methods } from "../methods/register.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import { dimensionless } from "../units/dimension.ts";
-import { type Kind, kinds } from "../units/kind.ts";
+import { type Contribution, clear, joined, reserved, type Standing } from "../standing.ts";
+import { type Dimension, dimensionless } from "../units/dimension.ts";
+import { type Kind, kinds, kindsOf } from "../units/kind.ts";
 import type { CellValue, FormulaValue, Named, RowsValue, SolutionValue, TableValue } from "./cell.ts";
+import { lackingReadings, readingDoubt } from "./lacking-readings.ts";
+import { counts } from "./reading.ts";
 
 /** Results of the cells an item uses, and the names of the whole page for suggestions. */
 export interface Results {
@@ -15,13 +19,21 @@ export interface Results {
   readonly row?: RowContext | undefined;
 }
 
+export interface RowNumber {
+  readonly kind: Kind;
+  readonly si: number;
+  readonly doubt?: readonly Contribution[] | undefined;
+}
+
 export interface RowContext {
   readonly key: string;
   readonly value: string;
   /** Texts of the row, its key among them. */
   readonly tags: Readonly<Record<string, string>>;
   /** Numbers of the row, read as row.diameter. */
-  readonly numbers?: Readonly<Record<string, { readonly kind: Kind; readonly si: number }>>;
+  readonly numbers?: Readonly<Record<string, RowNumber>>;
+  /** What is known about all of the row. */
+  readonly standing?: Standing | undefined;
   /** The table whose rows are gone through. */
   readonly table: string;
   /** Where the rows are gone through one by one: this very row of this very table. */
@@ -38,24 +50,44 @@ export function upstream(name: string, cause: Problem): Problem {
   });
 }
 
-export const truth = (yes: boolean): Named => ({
+export const truth = (yes: boolean, standing: Standing = clear): Named => ({
   typed: { dimension: dimensionless, truth: true },
   value: yes,
   leaf: undefined,
+  standing,
 });
 
-/** `stated`: the kind is binding, as where a field or an output states it; a product only has a dimension. */
-export const number = (kind: Kind, si: number, symbol: string, stated: Kind | undefined = kind): Named => ({
-  typed: { dimension: kinds[kind].dimension, kind: stated },
+interface About {
+  readonly standing?: Standing | undefined;
+  readonly scale?: (() => number) | undefined;
+}
+
+/** A number whose kind is binding, as where a field or an output states it. */
+export const number = (kind: Kind, si: number, symbol: string, about: About = {}): Named => ({
+  typed: { dimension: kinds[kind].dimension, kind },
   value: si,
-  leaf: { symbol, kind, si },
+  leaf: { symbol, kind, si, scale: about.scale },
+  standing: about.standing ?? clear,
 });
 
-const numbers = (kind: Kind, values: readonly number[], symbol: string): Named => ({
-  typed: { dimension: kinds[kind].dimension, kind, column: true },
+interface Column {
+  readonly kind: Kind | undefined;
+  readonly dimension: Dimension;
+  readonly values: readonly number[];
+  readonly doubts: readonly (readonly Contribution[])[];
+  readonly standing: Standing;
+}
+
+const numbers = ({ kind, dimension, values, doubts, standing }: Column, symbol: string): Named => ({
+  typed: { dimension, kind, column: true },
   value: values,
-  leaf: { symbol, kind, si: values },
+  leaf: { symbol, kind, dimension, si: values },
+  standing,
+  rows: doubts.some((doubt) => doubt.length > 0) ? doubts : undefined,
 });
+
+const withDoubt = (standing: Standing, doubt: readonly Contribution[] | undefined): Standing =>
+  doubt === undefined || doubt.length === 0 ? standing : { ...standing, doubt };
 
 const notANumber = (what: string, got: string): Problem =>
   problem({ code: "not-a-number", what, got, must: "be a number in a formula" });
@@ -66,7 +98,10 @@ export function resolve(results: Results, fullName: string): Named | Problem {
   const name = dot < 0 ? fullName : fullName.slice(0, dot);
   const part = dot < 0 ? undefined : fullName.slice(dot + 1);
   const cell = name === "row" && part !== undefined ? results.row?.numbers?.[part] : undefined;
-  if (cell) return number(cell.kind, cell.si, fullName);
+  if (cell)
+    return number(cell.kind, cell.si, fullName, {
+      standing: withDoubt(results.row?.standing ?? clear, cell.doubt),
+    });
   const found = results.get(name);
   if (found === undefined) return unknownName(name, [...results.keys()]);
   if (isProblem(found)) return upstream(name, found);
@@ -85,33 +120,49 @@ export function resolve(results: Results, fullName: string): Named | Problem {
   }
 }
 
-function fromSolution({ solution }: SolutionValue, name: string, part: string | undefined): Named | Problem {
+function fromSolution(value: SolutionValue, name: string, part: string | undefined): Named | Problem {
+  const { solution } = value;
   const outputs = Object.keys(solution.outputs);
   const wanted = part ?? (outputs.length === 1 ? outputs[0] : undefined);
   if (wanted === undefined) return severalOutputs(name, outputs);
   const output = solution.outputs[wanted];
   if (!output) return noPart(`${name}.${wanted}`, name, outputs);
-  return fromOutput(`${name}.${wanted}`, output, symbolOfOutput(solution.method, wanted));
+  const standing = outputStanding(value, wanted);
+  if (output.kind === "yes/no") return truth(output.yes, standing);
+  if (output.kind === "text") return notANumber(`${name}.${wanted}`, "a text");
+  if (output.kind === "list")
+    return (
+      listColumn(`${name}.${wanted}`, output.rows, standing) ??
+      notANumber(`${name}.${wanted}`, "a list of several columns")
+    );
+  return number(output.kind, output.si, symbolOfOutput(solution.method, wanted), {
+    standing: withDoubt(standing, output.doubt),
+    scale: () => solution.working.findLast((step) => step.name === wanted)?.scale() ?? Math.abs(output.si),
+  });
 }
 
-function fromOutput(name: string, output: OutputValue, symbol: string): Named | Problem {
-  if (output.kind === "yes/no") return truth(output.yes);
-  if (output.kind === "text") return notANumber(name, "a text");
-  if (output.kind !== "list") return number(output.kind, output.si, symbol);
-  return listColumn(name, output.rows) ?? notANumber(name, "a list of several columns");
-}
+/** What the inputs hand on, and why this output may not hold. */
+export const outputStanding = ({ solution, standing }: SolutionValue, output: string): Standing =>
+  reserved(standing, ...(solution.spoilt[output] ?? []));
 
 /** A list with one column of numbers is that column. */
 function listColumn(
   name: string,
   rows: readonly Readonly<Record<string, ScalarOutput>>[],
+  standing: Standing,
 ): Named | undefined {
   const cells = rows.map((row) => Object.values(row).filter((cell) => "si" in cell));
   const [first] = cells[0] ?? [];
   if (!first || cells.some((numeric) => numeric.length !== 1)) return undefined;
+  const all = cells.flat();
   return numbers(
-    first.kind,
-    cells.flat().map((cell) => cell.si),
+    {
+      kind: first.kind,
+      dimension: kinds[first.kind].dimension,
+      values: all.map((cell) => cell.si),
+      doubts: all.map((cell) => cell.doubt ?? []),
+      standing,
+    },
     name,
   );
 }
@@ -150,16 +201,23 @@ function fromRows(
       : answerOf(match.value, name, part);
   }
   const values: number[] = [];
-  let kind: Kind | undefined;
+  const standings: Standing[] = [];
+  let typed: Typed = { dimension: dimensionless };
   for (const { key, value } of found.rows) {
     if (isProblem(value)) return upstream(`${name} ${key}`, value);
     const named = answerOf(value, name, part);
     if (isProblem(named)) return named;
     if (typeof named.value !== "number" || !named.leaf) return notANumber(name, "a yes or no");
-    kind = named.leaf.kind;
+    typed = named.typed;
     values.push(named.value);
+    standings.push(named.standing);
   }
-  return numbers(kind ?? "ratio", values, part === undefined ? name : `${name}.${part}`);
+  const { dimension } = typed;
+  const doubts = standings.map((standing) => standing.doubt);
+  return numbers(
+    { kind: typed.kind ?? kindsOf(dimension)[0], dimension, values, doubts, standing: joined(standings) },
+    part === undefined ? name : `${name}.${part}`,
+  );
 }
 
 /** Rows of a table that count: neither corrected nor set aside, and of the key at hand where there is one. */
@@ -167,7 +225,7 @@ export function rowsAtHand(table: TableValue, row: RowContext | undefined): numb
   if (row?.only?.of === table) return [row.only.index];
   const keyed = row && table.columns.find((c) => c.name === row.key);
   return table.states.flatMap((state, i) => {
-    if (state === "corrected" || state === "set aside") return [];
+    if (!counts(state)) return [];
     return keyed && keyed.typed[i] !== row.value ? [] : [i];
   });
 }
@@ -187,13 +245,21 @@ function column(
       table.columns.map((c) => c.name),
     );
   if (found.kind === "tag" || found.kind === "text") return notANumber(fullName, "texts");
-  const at = rowsAtHand(table, row);
-  const values = at.map((i) => found.values[i]).filter((v): v is number => typeof v === "number"); // a blank is missing, never zero
-  if (row?.table === name && at.length === 1) {
+  const all = rowsAtHand(table, row);
+  const at = all.filter((i) => typeof found.values[i] === "number"); // a blank is missing, never zero
+  const values = at.map((i) => found.values[i]).filter((v): v is number => typeof v === "number");
+  const doubts = at.map((i) => readingDoubt(table, found, i, name));
+  const standing = reserved(clear, ...lackingReadings(table, name, row, part));
+  const alone = row?.table === name && (row.only !== undefined || table.key.length < 2);
+  if (row && alone && all.length === 1) {
     const [value] = values;
-    return value === undefined ? missingReading(fullName, row) : number(found.kind, value, fullName);
+    if (value === undefined) return missingReading(fullName, row);
+    return number(found.kind, value, fullName, { standing: withDoubt(standing, doubts[0]) });
   }
-  return numbers(found.kind, values, fullName);
+  return numbers(
+    { kind: found.kind, dimension: kinds[found.kind].dimension, values, doubts, standing },
+    fullName,
+  );
 }
 
 /** Where each row stands by itself, a blank says so; it is neither zero nor left out. */

@@ -2,6 +2,7 @@
 // parts of blocks. Outside its domain an operation gives NaN or an infinity; `fault` says why.
 
 import type { Problem } from "../problem.ts";
+import { atMost } from "../verdict.ts";
 import type { ScalarFunction } from "./functions.ts";
 import { refusal } from "./refusal.ts";
 import type { BinaryOperator, Comparison } from "./tree.ts";
@@ -23,13 +24,14 @@ export const binaryOperations: Readonly<Record<BinaryOperator, (a: number, b: nu
   "^": (a, b) => a ** b,
 };
 
+/** The one comparison at a limit, as checks have it: what differs by rounding only is equal. */
 export const comparisons: Readonly<Record<Comparison, (a: number, b: number) => boolean>> = {
-  "<": (a, b) => a < b,
-  "<=": (a, b) => a <= b,
-  ">": (a, b) => a > b,
-  ">=": (a, b) => a >= b,
-  "==": (a, b) => a === b,
-  "!=": (a, b) => a !== b,
+  "<": (a, b) => !atMost(b, a),
+  "<=": (a, b) => atMost(a, b),
+  ">": (a, b) => !atMost(a, b),
+  ">=": (a, b) => atMost(b, a),
+  "==": (a, b) => atMost(a, b) && atMost(b, a),
+  "!=": (a, b) => !(atMost(a, b) && atMost(b, a)),
 };
 
 export type UnaryFunction = Exclude<ScalarFunction, "min" | "max">;
@@ -80,6 +82,14 @@ export function unaryFault(name: UnaryFunction, x: number, at: number): Problem 
     default:
       return overflow(at, got);
   }
+}
+
+export function underflow(at: number, got: string): Problem {
+  return refusal("underflow", at, {
+    got,
+    must: "stay above 5e-324 in size",
+    why: "a product of numbers that are not 0 is not 0",
+  });
 }
 
 export function overflow(at: number, got: string): Problem {

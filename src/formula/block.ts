@@ -2,7 +2,8 @@
 // over the tree for every sample. Nothing is compiled to code, so the strictest page policy holds.
 //
 // A sample that leaves the domain of an operation (a division by zero, a root of a negative) ends
-// in NaN or an infinity, never in a number; where `evaluator` gives a problem, so does a block.
+// in NaN or an infinity, never in a number; where `evaluator` gives a problem, so does a block. The one
+// exception is a product too small for any number, which is 0 here and an underflow there.
 
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type BlockFormulas, collect } from "./collect.ts";

@@ -10,6 +10,7 @@ import {
   type UnaryFunction,
   unaryFault,
   unaryFunctions,
+  underflow,
 } from "./arithmetic.ts";
 import { fewestRows, summaries } from "./columns.ts";
 import { type ColumnFunction, isColumnFunction } from "./functions.ts";
@@ -139,11 +140,17 @@ function binary(tree: BinaryNode): Step {
   const left = compile(tree.left);
   const right = compile(tree.right);
   const apply = binaryOperations[op];
+  const scales = op === "*";
+  const sums = op === "+" || op === "-";
   return (run) => {
     const a = left(run);
     const b = right(run);
     const result = apply(a, b);
-    return Number.isFinite(result) || run.fault ? result : fail(run, binaryFault(op, a, b, at));
+    if (run.fault) return result;
+    if (!Number.isFinite(result)) return fail(run, binaryFault(op, a, b, at));
+    if (result === 0 && a !== 0 && (scales ? b !== 0 : !sums))
+      return fail(run, underflow(at, `${a} ${op} ${b}`));
+    return result;
   };
 }
 
@@ -162,7 +169,10 @@ function unary(name: UnaryFunction, arg: Step, at: number): Step {
   return (run) => {
     const x = arg(run);
     const result = apply(x);
-    return Number.isFinite(result) || run.fault ? result : fail(run, unaryFault(name, x, at));
+    if (run.fault) return result;
+    if (!Number.isFinite(result)) return fail(run, unaryFault(name, x, at));
+    if (name === "exp" && result === 0) return fail(run, underflow(at, `exp(${x})`));
+    return result;
   };
 }
 

@@ -1,4 +1,5 @@
 // What a method takes and gives, as data. Names are the catalogue's and are a public interface.
+import type { Contribution } from "../standing.ts";
 import type { Dimension } from "../units/dimension.ts";
 import type { Kind } from "../units/kind.ts";
 import type { Unit } from "../units/unit.ts";
@@ -55,6 +56,10 @@ export interface SiValue {
   readonly dimension: Dimension;
   readonly kind?: Kind | undefined;
   readonly unit?: Unit | undefined;
+  /** What it may be off by, cause by cause. */
+  readonly doubt?: readonly Contribution[] | undefined;
+  /** Size of the numbers it was added up from, where that is not its own. */
+  readonly scale?: (() => number) | undefined;
 }
 
 export type RowValue = Readonly<Record<string, string | number | SiValue>>;
@@ -63,7 +68,7 @@ export type ListRow = RowValue | string | number | SiValue;
 export type InputValue = string | number | SiValue | readonly ListRow[];
 
 export type ScalarOutput =
-  | { readonly kind: Kind; readonly si: number }
+  | { readonly kind: Kind; readonly si: number; readonly doubt?: readonly Contribution[] | undefined }
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "yes/no"; readonly yes: boolean };
 

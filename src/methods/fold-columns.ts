@@ -5,8 +5,8 @@ import { isColumnFunction } from "../formula/functions.ts";
 import type { Tree } from "../formula/tree.ts";
 import { evaluator } from "../formula/value.ts";
 import { isProblem, problem } from "../problem.ts";
-import { kinds, kindsOf } from "../units/kind.ts";
-import type { Leaf } from "./solution.ts";
+import { kindsOf } from "../units/kind.ts";
+import { dimensionOf, type Leaf } from "./solution.ts";
 
 type LeafOf = (name: string) => Leaf | undefined;
 
@@ -45,10 +45,11 @@ function columnWorth(node: Tree, leaf: LeafOf): Leaf | undefined {
   const typed = check(node, (name) => {
     const found = leaf(name);
     return found
-      ? { dimension: kinds[found.kind].dimension, kind: found.kind, column: typeof found.si !== "number" }
+      ? { dimension: dimensionOf(found), kind: found.kind, column: typeof found.si !== "number" }
       : unknown(name);
   });
   const value = evaluator(node)((name) => leaf(name)?.si ?? unknown(name));
   if (isProblem(typed) || typeof value !== "number") return undefined;
-  return { symbol: "", kind: typed.kind ?? kindsOf(typed.dimension)[0] ?? "ratio", si: value };
+  const kind = typed.kind ?? kindsOf(typed.dimension)[0];
+  return { symbol: "", kind, dimension: typed.dimension, si: value };
 }

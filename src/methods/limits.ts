@@ -5,7 +5,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { cite } from "../source.ts";
 import { isPartlyKnown, lookInPresent } from "./inside.ts";
 import type { PlannedLimit } from "./plan.ts";
-import { formatShort, usualUnit } from "./solution.ts";
+import { computedUnit, formatShort, usualUnit } from "./solution.ts";
 import type { Workspace } from "./workspace.ts";
 
 /** Every limit whose names all have values by now is judged, once. */
@@ -101,5 +101,5 @@ const saysOf = ({ d }: Workspace, name: string): string =>
 function named(work: Workspace, name: string, words = name): string {
   const leaf = work.leaves.get(name);
   if (!leaf || typeof leaf.si !== "number") return words;
-  return `${words} (${formatShort(leaf.si, leaf.unit ?? usualUnit(leaf.kind))})`;
+  return `${words} (${formatShort(leaf.si, leaf.unit ?? computedUnit(leaf))})`;
 }

@@ -81,6 +81,10 @@ export interface Declaration {
   readonly sources: Readonly<Record<string, Source>>;
   /** Remarks a practitioner would make, always shown. */
   readonly notes?: readonly string[];
+  /** Its texts and truths already count a stated uncertainty, so that doubt carried in overturns none of them. */
+  readonly countsDoubt?: boolean;
+  /** It looks for missing rows itself and answers with them, so that a missing row leaves its answer whole. */
+  readonly countsMissing?: boolean;
   /** Standing cautions that go with this work, C1 to C8. */
   readonly cautions?: readonly string[];
 }

@@ -75,7 +75,12 @@ function readField(id: string, name: string, field: InputField, value: InputValu
   return {
     value: read.si,
     warnings: read.unusual ? [read.unusual] : [],
-    leaves: [[name, { symbol: field.symbol ?? name, kind: field.kind, si: read.si, unit: read.unit }]],
+    leaves: [
+      [
+        name,
+        { symbol: field.symbol ?? name, kind: field.kind, si: read.si, unit: read.unit, scale: read.scale },
+      ],
+    ],
   };
 }
 
@@ -108,6 +113,7 @@ const isSiValue = (value: unknown): value is SiValue =>
 interface ReadQuantity {
   readonly si: number;
   readonly unit?: SiValue["unit"];
+  readonly scale?: SiValue["scale"];
   readonly unusual?: Problem | undefined;
 }
 
@@ -152,7 +158,7 @@ function readSiValue(id: string, field: QuantityField, value: SiValue): ReadQuan
       got: "no finite number",
       must: "be finite",
     });
-  return { si: value.si, unit: value.unit };
+  return { si: value.si, unit: value.unit, scale: value.scale };
 }
 
 function readRows(id: string, name: string, field: ListField, value: InputValue): ReadField | Problem {

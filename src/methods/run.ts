@@ -8,6 +8,7 @@ import type { Declaration } from "./method.ts";
 import { otherVariants } from "./other-variants.ts";
 import { collectOutputs } from "./outputs.ts";
 import { type Plan, type PlannedStep, plan } from "./plan.ts";
+import { propagated } from "./propagate.ts";
 import { readInputs } from "./read-inputs.ts";
 import { runRows } from "./rows.ts";
 import { type Solution, workedStep } from "./solution.ts";
@@ -30,8 +31,10 @@ export function run(
   d: Declaration,
   given: Readonly<Record<string, InputValue | undefined>>,
 ): Solution | Problem {
-  const solution = runOnce(d, given);
-  if (isProblem(solution) || !d.variants) return solution;
+  const base = runOnce(d, given);
+  if (isProblem(base)) return base;
+  const solution = propagated(d, given, base, runOnce);
+  if (!d.variants) return solution;
   const others = otherVariants(d, given, solution, runOnce);
   return others.length === 0 ? solution : { ...solution, notes: [...others, ...solution.notes] };
 }
@@ -107,13 +110,13 @@ function runSteps(steps: readonly PlannedStep[], work: Workspace): Problem | und
       return value.with({ where: work.d.id, what: `${step.says ?? step.name} · ${value.what}` });
     if (typeof value === "object") continue;
     const si = Number(value);
-    work.working.push(
-      workedStep({ ...step, si, ...(typeof value === "boolean" && { yes: value }) }, (used) =>
-        work.leaves.get(used),
-      ),
+    const worked = workedStep({ ...step, si, ...(typeof value === "boolean" && { yes: value }) }, (used) =>
+      work.leaves.get(used),
     );
+    work.working.push(worked);
     work.values.set(step.name, value);
-    if (step.kind !== "yes/no") work.leaves.set(step.name, { symbol: step.symbol, kind: step.kind, si });
+    if (step.kind !== "yes/no")
+      work.leaves.set(step.name, { symbol: step.symbol, kind: step.kind, si, scale: worked.scale });
     const broken = judgeLimits(work);
     if (broken) return broken;
   }

@@ -1,9 +1,11 @@
 // What a method answers: values, the working behind them, warnings and sources.
+import { scaleOf } from "../formula/scale.ts";
 import { type Shown, show, symbolOf } from "../formula/show.ts";
 import type { Tree } from "../formula/tree.ts";
-import type { Problem } from "../problem.ts";
-import { isProblem } from "../problem.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Source } from "../source.ts";
+import { baseUnit } from "../units/base-unit.ts";
+import { type Dimension, dimensionless } from "../units/dimension.ts";
 import { formatIn, roundDecimal, withUnit } from "../units/format.ts";
 import { inUnit } from "../units/in-unit.ts";
 import { type Kind, kinds } from "../units/kind.ts";
@@ -28,10 +30,14 @@ export const usualUnit: UnitChoice = (kind) => {
 /** A quantity as it enters a working: how it is called, and its number with the unit to show. */
 export interface Leaf {
   readonly symbol: string;
-  readonly kind: Kind;
+  /** Undefined where no kind has this dimension: then it is shown in SI base units. */
+  readonly kind: Kind | undefined;
+  readonly dimension?: Dimension | undefined;
   readonly si: number | readonly number[];
   /** The unit it was typed in; computed values follow the page's choice. */
   readonly unit?: Unit | undefined;
+  /** Size of the numbers it was added up from, where that is not its own. */
+  readonly scale?: (() => number) | undefined;
 }
 
 export interface WorkedStep {
@@ -39,10 +45,14 @@ export interface WorkedStep {
   readonly symbol: string;
   readonly says: string | undefined;
   readonly tree: Tree;
-  readonly kind: Kind | "yes/no";
+  /** Undefined where no kind has this dimension; `unit` is then the SI base unit. */
+  readonly kind: Kind | "yes/no" | undefined;
+  readonly unit?: Unit | undefined;
   readonly si: number;
   readonly yes?: boolean;
   readonly source: Source | undefined;
+  /** Size of the numbers it was added up from, SI: what is rounding and no difference at a limit. */
+  readonly scale: () => number;
   /** Equation in symbols, without its left side. */
   readonly symbols: () => Shown;
   /** The same with numbers and units put in. */
@@ -79,8 +89,19 @@ export function formatValue(si: number, kind: Kind | undefined, shown: Unit, lab
   return formatIn(si, shown, whole ? { decimals: 0, label } : { label });
 }
 
-const numberOf = (si: number, kind: Kind, typed: Unit | undefined, unitOf: UnitChoice): Shown => {
-  const text = typed ? formatShort(si, typed, true) : formatValue(si, kind, unitOf(kind), true);
+/** The unit of a value that was computed: the page's choice for its kind, else SI base units. */
+export const computedUnit = (
+  { kind, dimension }: Pick<Leaf, "kind" | "dimension">,
+  unitOf: UnitChoice = usualUnit,
+): Unit => (kind === undefined ? baseUnit(dimension ?? dimensionless) : unitOf(kind));
+
+export const dimensionOf = ({ kind, dimension }: Pick<Leaf, "kind" | "dimension">): Dimension =>
+  kind === undefined ? (dimension ?? dimensionless) : kinds[kind].dimension;
+
+const numberOf = (si: number, found: Leaf, unitOf: UnitChoice): Shown => {
+  const text = found.unit
+    ? formatShort(si, found.unit, true)
+    : formatValue(si, found.kind, computedUnit(found, unitOf), true);
   const gap = text.indexOf(" ");
   return gap < 0
     ? { type: "number", text }
@@ -98,13 +119,19 @@ export function workedStep(
   const bare = (name: string): Shown => symbolOf(leaf(name)?.symbol ?? name);
   return {
     ...step,
+    scale: () =>
+      scaleOf(
+        step.tree,
+        (name) => leaf(name)?.si ?? problem({ code: "no-value", what: name }),
+        (name) => leaf(name)?.scale?.(),
+      ),
     symbols: () => show(step.tree, bare),
     numbers: (unitOf = usualUnit) => {
       const folded = foldColumns(step.tree, leaf);
       return show(folded.tree, (name) => {
         const found = folded.leaf(name);
         if (!found || typeof found.si !== "number") return bare(name);
-        return numberOf(found.si, found.kind, found.unit, unitOf);
+        return numberOf(found.si, found, unitOf);
       });
     },
     result: (unitOf = usualUnit) =>
@@ -112,6 +139,6 @@ export function workedStep(
         ? step.yes
           ? "yes"
           : "no"
-        : formatValue(step.si, step.kind, step.unit ?? unitOf(step.kind), true),
+        : formatValue(step.si, step.kind, step.unit ?? unitOf(step.kind ?? "ratio"), true),
   };
 }

@@ -45,7 +45,9 @@ function line(left: Shown | undefined, right: Shown): readonly HTMLElement[] {
 }
 
 const resultText = (step: WorkedStep, unitOf: UnitChoice, chosen?: Unit): string =>
-  step.kind === "yes/no" ? step.result() : figureText(step.si, step.kind, chosen ?? unitOf(step.kind));
+  step.kind === "yes/no"
+    ? step.result()
+    : figureText(step.si, step.kind, chosen ?? step.unit ?? unitOf(step.kind ?? "ratio"));
 
 function resultShown(step: WorkedStep, unitOf: UnitChoice, chosen: Unit | undefined): Shown {
   const text = resultText(step, unitOf, chosen);

@@ -106,7 +106,7 @@ function valueText(cell: Cell, output: string | undefined, context: SheetContext
       );
     case "formula":
       if (value.kind === "yes/no") return value.si === 1 ? "yes" : "no";
-      return figureText(value.si, value.kind, value.unit ?? context.unitOf(value.kind));
+      return figureText(value.si, value.kind, value.unit ?? context.unitOf(value.kind ?? "ratio"));
     case "check":
       return onScreen(value.why);
     case "text":

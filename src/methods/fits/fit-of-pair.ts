@@ -91,6 +91,7 @@ const repeat = {
 
 export const fitOfPair = method({
   id: "fit-of-pair",
+  countsDoubt: true,
   question: "Will this shank go into this hole, and will it locate?",
   inputs: {
     holeSmallest: size("D_min", "smallest reading of the hole"),

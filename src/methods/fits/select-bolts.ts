@@ -145,6 +145,7 @@ const size = (symbol: string, says: string) => ({ kind: "length", symbol, says }
 
 export const selectBolts = method({
   id: "select-bolts",
+  countsDoubt: true,
   question: "Which bolt goes in which hole?",
   inputs: {
     holes: {

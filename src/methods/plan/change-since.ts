@@ -4,6 +4,7 @@ import { realChange } from "../sources.ts";
 
 export const changeSince = method({
   id: "change-since",
+  countsDoubt: true,
   question: "Has a size really changed since last time?",
   inputs: {
     before: { kind: "length", symbol: "x_1", says: "size last time" },

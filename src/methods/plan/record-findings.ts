@@ -45,6 +45,7 @@ const torque = (symbol: string, says: string) => ({ kind: "torque", symbol, says
 
 export const recordFindings = method({
   id: "record-findings",
+  countsMissing: true,
   question: "What in a torque record does not add up, and which mistake would explain it?",
   inputs: {
     plan: {

@@ -38,7 +38,7 @@ export function answerColumns(
         {
           output: undefined,
           says: "value",
-          unit: answer.kind === "yes/no" ? undefined : (answer.unit ?? unitOf(answer.kind)),
+          unit: answer.kind === "yes/no" ? undefined : (answer.unit ?? unitOf(answer.kind ?? "ratio")),
         },
       ];
     for (const [name, output] of Object.entries(answer.solution.outputs))
@@ -100,7 +100,7 @@ export function answerCells(
           ? value.si === 1
             ? "yes"
             : "no"
-          : figureIn(value.si, value.kind, column, context);
+          : figureIn(value.si, value.kind ?? "ratio", column, context);
       return el("td", { class: "answer-number" }, text);
     }
     const output = column.output === undefined ? undefined : value.solution.outputs[column.output];

@@ -42,7 +42,7 @@ export function workingView(context: SheetContext, cell: Cell, item: WorkingItem
     const shown =
       value.kind === "yes/no"
         ? el("span", { class: "figure" }, el("b", {}, value.si === 1 ? "yes" : "no"))
-        : figure(value.si, value.kind, value.unit ?? context.unitOf(value.kind));
+        : figure(value.si, value.kind, value.unit ?? context.unitOf(value.kind ?? "ratio"));
     replace(result, answer(context, now.name, shown));
     opened.fill(() => [noteOf(now), nameInFormulas(now), ...relations(now, context)]);
   }

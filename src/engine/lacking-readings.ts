@@ -1,0 +1,90 @@
+// What a place lacks: readings set aside and not read again, blanks, expected readings without a row.
+// A value from fewer readings than the plan expects holds for those readings only.
+import { type Problem, problem } from "../problem.ts";
+import { type Contribution, own } from "../standing.ts";
+import type { ReadingState, TableColumn, TableValue } from "./cell.ts";
+import type { RowContext } from "./scope.ts";
+
+/** Most uncertain readings whose causes are followed one by one; more would take too long at each key. */
+export const mostRoots = 400;
+
+/** The stated uncertainty of one reading; readings of one column may all be off together. */
+export function readingDoubt(
+  table: TableValue,
+  { name, uncertainty = 0 }: TableColumn,
+  row: number,
+  tableName: string,
+): readonly Contribution[] {
+  if (uncertainty === 0) return [];
+  const group = `${tableName}.${name}`;
+  const together: Contribution = { root: group, group, meaning: "expanded", ...own(uncertainty) };
+  if (table.rows > mostRoots) return [together];
+  return [together, { ...together, root: `${group} ${placeOf(table, row)}` }];
+}
+
+/** "13 · lo split · along", or the number of the row. */
+function placeOf(table: TableValue, row: number): string {
+  const place = table.key.map((key) => textAt(table, key, row)).join(" · ");
+  return place === "" ? `row ${row + 1}` : place;
+}
+
+const textAt = (table: TableValue, name: string, row: number): string =>
+  table.columns.find((column) => column.name === name)?.typed[row] ?? "";
+
+/** For the key at hand, or for the whole table; of one column, or of all that are wanted. */
+export function lackingReadings(
+  table: TableValue,
+  name: string,
+  row: RowContext | undefined,
+  column?: string,
+): readonly Problem[] {
+  if (row?.only?.of === table) return [];
+  const keyed = row && table.columns.some((c) => c.name === row.key) ? row.key : undefined;
+  const isHere = (i: number) => keyed === undefined || textAt(table, keyed, i) === row?.value;
+  const aside = table.setAside.filter((one) => !one.readAgain && isHere(one.row));
+  const wanted = table.wanted.filter(
+    (one) => keyed === undefined || one[keyed] === undefined || one[keyed] === row?.value,
+  );
+  const blank = blanks(table, column).filter(isHere);
+  const what = keyed === undefined ? name : `${keyed} ${row?.value ?? ""}`;
+  const missing = [
+    ...wanted.map((one) => Object.values(one).join(", ")),
+    ...blank.map((i) => placeOf(table, i).replaceAll(" · ", ", ")),
+  ];
+  const reservations: Problem[] = [];
+  if (aside.length > 0)
+    reservations.push(
+      problem({
+        code: "readings-set-aside",
+        what: `${what} with ${aside.length} ${aside.length === 1 ? "reading" : "readings"} set aside`,
+        why: `judged on fewer readings than the plan expects: ${[...new Set(aside.map(words))].join("; ")}`,
+      }),
+    );
+  const asked = table.columns.find(({ name: one }) => one === column);
+  if (missing.length > 0 && asked?.optional !== true)
+    reservations.push(
+      problem({
+        code: "readings-missing",
+        what: `${missing.length > 3 ? `${missing.length} readings` : missing.join("; ")} of ${name} not measured yet`,
+        why: "judged on fewer readings than the plan expects",
+      }),
+    );
+  return reservations;
+}
+
+const words = ({ place, why, by }: TableValue["setAside"][number]): string =>
+  `${place.replaceAll(" · ", ", ")}: ${why}${by === "" ? "" : `, ${by}`}`;
+
+const isNumeric = (column: TableColumn): boolean => column.kind !== "tag" && column.kind !== "text";
+const counted = (state: ReadingState | undefined): boolean => state !== "corrected" && state !== "set aside";
+
+/** Rows that count and lack a reading. */
+function blanks(table: TableValue, name: string | undefined): readonly number[] {
+  const asked = table.columns.filter(
+    (column) => isNumeric(column) && !column.optional && (name === undefined || column.name === name),
+  );
+  if (asked.length === 0) return [];
+  return table.states.flatMap((state, i) =>
+    counted(state) && asked.some((column) => column.values[i] === undefined) ? [i] : [],
+  );
+}
