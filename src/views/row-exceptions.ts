@@ -1,11 +1,12 @@
 // Exceptions among the rows of a line: checks by row, answers by row, and readings that are missing or odd.
+
+import { nounOfRows } from "../document/place-words.ts";
 import type { Cell } from "../engine/cell.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import { rowName, rowState } from "./items/checks.ts";
 import { onScreen } from "./on-screen.ts";
 import { inPlace } from "./problem-note.ts";
-import { nounOfRows } from "./readings/place-words.ts";
 import { stepsOf } from "./readings/places.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import type { Exception } from "./summary.ts";

@@ -9,6 +9,8 @@ export interface Row {
   readonly head: HTMLElement;
   readonly body: HTMLElement;
   readonly result: HTMLElement;
+  /** The source in the margin. */
+  readonly cited: HTMLElement;
 }
 
 export const lineId = (name: string): string => `line-${name.replace("#", "")}`;
@@ -35,6 +37,7 @@ export function row(
   const body = el("div", { class: "body" });
   const result = el("div", { class: "result" });
   const source = options.reference ?? item.source;
+  const cited = el("span", { class: "source", hidden: source === undefined }, source);
   const reference = el(
     "div",
     { class: "reference" },
@@ -43,7 +46,7 @@ export function row(
       { class: "line-number", href: context.address(name), title: `address of this ${kindWords[item.kind]}` },
       `${context.lineNumber(name) ?? ""}`,
     ),
-    source !== undefined && el("span", { class: "source" }, source),
+    cited,
   );
   const element = el(
     "div",
@@ -59,5 +62,5 @@ export function row(
     body,
     options.wide ? undefined : result,
   );
-  return { element, head, body, result };
+  return { element, head, body, result, cited };
 }

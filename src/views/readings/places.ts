@@ -1,7 +1,7 @@
 // The readings that a table wants, in order: one step for each place and each column to be read there.
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
+import { inWords, type Place, placeWords } from "../../document/place-words.ts";
 import type { ReadingState, TableValue } from "../../engine/cell.ts";
-import { inWords, type Place, placeWords } from "./place-words.ts";
 
 export interface Step {
   readonly id: string;
