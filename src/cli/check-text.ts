@@ -1,7 +1,7 @@
 // Checked pages as lines of text: exceptions first, then what has no answer, then a count.
 import type { Cell, ChecksValue, CheckValue } from "../engine/cell.ts";
 import { reservationWords, whyAlone } from "../engine/check-parts.ts";
-import { oddReadings, setAsideSentence, setAsidesOf } from "../engine/set-asides.ts";
+import { oddReadings, setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import {
@@ -47,7 +47,7 @@ function asideLines({ cells }: CheckedPage): string[] {
     const n = aside.length === 1 ? "1 reading" : `${aside.length} readings`;
     return [
       `  ${padEnd("set aside", stateWidth)}  ${cell.name}: ${n} kept and not used`,
-      ...aside.map((one) => `${" ".repeat(stateWidth + 4)}${setAsideSentence(one)}`),
+      ...setAsideSentences(aside).map((text) => `${" ".repeat(stateWidth + 4)}${text}`),
     ];
   });
 }

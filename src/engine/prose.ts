@@ -60,7 +60,8 @@ function numberText(formula: string, results: Results, unitOf: UnitChoice): stri
   const { tree } = worked.step;
   const cell = tree.type === "name" ? results.get(tree.name) : undefined;
   if (cell && !isProblem(cell) && cell.type === "quantity") return typedText(cell, unitOf);
-  const shown = sharedUnit(names(tree), worked, results, unitOf) ?? worked.unit ?? unitOf(worked.kind ?? "ratio");
+  const shown =
+    sharedUnit(names(tree), worked, results, unitOf) ?? worked.unit ?? unitOf(worked.kind ?? "ratio");
   return isReading(tree, results)
     ? formatShort(worked.si, shown, true)
     : formatValue(worked.si, worked.kind, shown, true);

@@ -2,6 +2,7 @@
 // stood there, why, who and when, and what the place is judged on now.
 import type { ReadingItem } from "../document/item.ts";
 import { groupWords, type Place, placeWords } from "../document/place-words.ts";
+import { grouped } from "../grouped.ts";
 import { isProblem } from "../problem.ts";
 import type { Cell, TableValue } from "./cell.ts";
 
@@ -31,11 +32,20 @@ export function setAsidesOf({ item, value }: Cell): readonly SetAsideWords[] {
   }));
 }
 
-/** "hole 13, lo split, along: 25.033 mm set aside, gauge slipped, by fitter B; hole 13 is judged on 7 of 8 readings" */
-export function setAsideSentence({ place, value, why, by, when, now }: SetAsideWords): string {
-  const what = [value, "set aside"].filter((part) => part !== "").join(" ");
-  const who = [by === "" ? "who is not stated" : `by ${by}`, when].filter((part) => part !== "").join(", ");
-  return `${place}: ${what}, ${why}, ${who}; ${now}`;
+/**
+ * "hole 13, lo split, along, 25.033 mm: set aside, gauge slipped, by fitter B; hole 13 is judged on 7 of 8
+ * readings", one sentence for all that were set aside for the same reason with the same result.
+ */
+export function setAsideSentences(all: readonly SetAsideWords[]): readonly string[] {
+  const alike = grouped(all, ({ why, by, when, now }) => [why, by, when, now].join("\n"));
+  return [...alike.values()].flatMap((few) => {
+    const [first] = few;
+    if (!first) return [];
+    const { why, by, when, now } = first;
+    const places = few.map(({ place, value }) => (value === "" ? place : `${place}, ${value}`));
+    const who = [by === "" ? "who is not stated" : `by ${by}`, when].filter((part) => part !== "").join(", ");
+    return [`${places.join("; ")}: set aside, ${why}, ${who}; ${now}`];
+  });
 }
 
 /** Readings farther from their group than the page allows. */

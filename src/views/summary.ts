@@ -1,14 +1,14 @@
 // Exceptions first: what fails, what has no answer, what is unproven or waived, then how much is proven.
 import type { Cell, CheckValue } from "../engine/cell.ts";
 import { whyAlone } from "../engine/check-parts.ts";
-import { setAsideSentence, setAsidesOf } from "../engine/set-asides.ts";
+import { setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import { type Child, el, replace } from "./dom.ts";
 import { lineLink } from "./more.ts";
 import { onScreen } from "./on-screen.ts";
 import { inPlace } from "./problem-note.ts";
-import { type RowException, rowExceptions, statesOf } from "./row-exceptions.ts";
+import { type RowException, rowExceptions, shortReservations, statesOf } from "./row-exceptions.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { type Mark, stateMark, stateWord } from "./state-mark.ts";
 import { capital, counted } from "./words.ts";
@@ -26,8 +26,8 @@ export function stateOf(cell: Cell): State | undefined {
   return cell.value.type === "check" || cell.value.type === "checks" ? cell.value.state : undefined;
 }
 
-const held = ({ reservations }: CheckValue): readonly string[] =>
-  [...new Set(reservations.map(inPlace))].map((words) => `May not hold: ${words}`);
+const held = (value: CheckValue): readonly string[] =>
+  shortReservations(value).map((words) => `May not hold: ${words}.`);
 
 /** One entry for each thing to look at; lines that only wait for another are counted with it. */
 export function exceptions(
@@ -81,12 +81,11 @@ const mostAside = 8;
 function asideException(cell: Cell): Exception | undefined {
   const all = setAsidesOf(cell);
   if (all.length === 0) return undefined;
-  const rest = all.length - mostAside;
-  const rows = all.slice(0, mostAside).map((one) => ({
-    key: "",
-    says: capital(one.place),
-    words: onScreen(setAsideSentence(one).slice(one.place.length)),
-  }));
+  const said = setAsideSentences(all);
+  const rest = said.length - mostAside;
+  const rows = said
+    .slice(0, mostAside)
+    .map((text) => ({ key: "", says: onScreen(`${capital(text)}.`), words: "" }));
   const more = rest > 0 ? [{ key: "", says: `and ${rest} more`, words: "" }] : [];
   return {
     mark: "set aside",
@@ -119,9 +118,9 @@ function rowParts(
         " ",
         el(
           "span",
-          { class: words === "" ? "finding-row short" : "finding-row" },
+          { class: words === "" && key !== "" ? "finding-row short" : "finding-row" },
           key === "" ? says : el("a", { href: context.address(name, key) }, says),
-          words === "" || words.startsWith(":") ? words : ` ${words}`,
+          words === "" ? "" : ` ${words}`,
         ),
       ]),
     rest > 0 && el("span", { class: "finding-row" }, `and ${rest} more`),

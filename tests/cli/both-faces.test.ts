@@ -59,8 +59,8 @@ beforeAll(async () => {
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const read13 =
-  "hole 13, split: 25.033 mm set aside, gauge slipped, by fitter B, day 2; hole 13 is judged on 1 of 2 readings";
-const read1 = "hole 1, split: 25.032 mm set aside, read cold, who is not stated; read again: 25.011 mm";
+  "hole 13, split, 25.033 mm: set aside, gauge slipped, by fitter B, day 2; hole 13 is judged on 1 of 2 readings";
+const read1 = "hole 1, split, 25.032 mm: set aside, read cold, who is not stated; read again: 25.011 mm";
 const mayNotHold =
   "position 13 with 1 reading set aside: judged on fewer readings than the plan expects: 13, split: gauge slipped, fitter B";
 
@@ -137,7 +137,7 @@ describe("on the sheet", () => {
     const [first] = exceptions(cells);
     expect(first).toMatchObject({ mark: "set aside", name: "holes", words: "2 readings kept and not used:" });
     const said = first?.rows?.map(({ says, words }) => `${says}${words}`);
-    expect(said).toEqual([read1, read13].map((words) => words.replace("hole", "Hole")));
+    expect(said).toEqual([read1, read13].map((words) => `${words.replace("hole", "Hole")}.`));
   });
 
   test("a check says why its number may not hold", () => {
