@@ -76,14 +76,18 @@ const size = ({ up, down }: Contribution): number => Math.max(Math.abs(up), Math
 
 /**
  * Readings each off by itself. What goes up with one end and down with the other is added as squares. A
- * largest or an absolute difference of readings alike goes the same way at both ends: there only two
- * readings count at a time, so that the two largest of these are added.
+ * largest, a smallest or an absolute difference of readings alike moves one way only: there two readings
+ * count at a time, however many stand level, so that the two largest of these are added.
  */
 function oneByOne(parts: readonly Contribution[]): number {
-  const straight = parts.map(({ up, down }) => ((up - down) / 2) ** 2);
-  const bent = parts.map(({ up, down }) => ((up + down) / 2) ** 2).sort((a, b) => b - a);
-  const sum = [...straight, ...bent.slice(0, 2)].reduce((a, b) => a + b, 0);
-  return Math.sqrt(sum);
+  const isBent = ({ up, down }: Contribution): boolean => 2 * Math.abs(up + down) >= Math.abs(up - down);
+  const square = ({ up, down }: Contribution): number => (up * up + down * down) / 2;
+  const straight = parts.filter((part) => !isBent(part)).map(square);
+  const bent = parts
+    .filter(isBent)
+    .map(square)
+    .sort((a, b) => b - a);
+  return Math.sqrt([...straight, ...bent.slice(0, 2)].reduce((a, b) => a + b, 0));
 }
 
 /** One contribution for each root. */

@@ -23,6 +23,19 @@ function rowsOf(id: string): ReturnType<typeof evidenceRowsAt> {
   return rows;
 }
 
+/** What the bullets of a README say: "…: seen in a copy, 3 rows and 1 that disagrees", "…, 2 rows that disagree". */
+function bulletsOf(readme: string): { readonly outsideRows: number; readonly disagreeing: number } {
+  let [outsideRows, disagreeing] = [0, 0];
+  for (const [, count, only, more] of readme.matchAll(
+    /^- .*, (\d+) rows?(?:( that disagrees?)| and (\d+) that disagrees?)?$/gm,
+  )) {
+    if (only === undefined) outsideRows += Number(count);
+    else disagreeing += Number(count);
+    disagreeing += Number(more ?? 0);
+  }
+  return { outsideRows, disagreeing };
+}
+
 const summary: string[] = [];
 
 afterAll(() => {
@@ -36,6 +49,7 @@ describe("reference-checks", () => {
     const rows = rowsOf(id);
     const readme = readFileSync(new URL(`${id}/README.md`, folder), "utf8");
     expect(Number(/^rows: (\d+)$/m.exec(readme)?.[1]), "row count in README.md").toBe(rows.length);
+    expect(countRows(rows), "rows by source in README.md").toMatchObject(bulletsOf(readme));
     expect(new Set(rows.map((row) => row.id)).size, "row ids").toBe(rows.length);
     expect(
       repeatedRows(rows).map((row) => row.id),

@@ -88,6 +88,20 @@ describe("convert", () => {
   });
 
   it.each([
+    ["1 lb/ft2 to kg/m2", "1 lb/ft2 = 4.8824 kg/m2"],
+    ["520 lbf.ft -> N.m", "520 lbf.ft = 705.03 N.m"],
+    ["25.012 mm to in", "25.012 mm = 0.98472 in"],
+    ["5 Н·м to lbf.in", "5 Н·м = 44.254 lbf.in"],
+  ])("%s is read as a request", async (text, shown) => {
+    expect(first((await splitline("convert", text)).out)).toBe(shown);
+  });
+
+  it("both ends of a range are converted", async () => {
+    const { out } = await splitline("convert", "210-260 kPa", "--to", "psi");
+    expect(out).toContain("spread   30.46 psi to 37.70 psi\n");
+  });
+
+  it.each([
     [["30 nm", "--as", "torque"], "30 N.m"],
     [["1,234 lbf"], "1.234 lbf"],
     [["6 kg-m"], "6 kgf.m"],

@@ -9,6 +9,7 @@ import { evaluator, type Lookup, type Value } from "../../formula/value.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { Correlation } from "./correlate.ts";
 import { centreOf, uncertaintyOf } from "./distributions.ts";
+import { inputsFault } from "./job-fault.ts";
 import type { SpreadInput, SpreadJob } from "./sample.ts";
 
 export interface FirstOrder {
@@ -16,7 +17,10 @@ export interface FirstOrder {
   readonly value: number;
   /** Combined standard uncertainty. */
   readonly uncertainty: number;
-  /** Effective degrees of freedom (G.4, Welch-Satterthwaite), never truncated here; infinite when none are stated. */
+  /**
+   * Effective degrees of freedom (G.4, Welch-Satterthwaite), never truncated here; infinite when none are
+   * stated. The formula is for inputs that do not go together: NaN where correlated ones have degrees.
+   */
   readonly degrees: number;
   readonly parts: readonly Part[];
 }
@@ -36,6 +40,8 @@ export type FirstOrderJob = Pick<
 
 /** One result per kept name, in the same order. */
 export function firstOrder(job: FirstOrderJob): readonly FirstOrder[] | Problem {
+  const wrong = inputsFault(job);
+  if (wrong) return wrong;
   const trees = new Map(job.cells.map(({ name, tree }) => [name, tree]));
   const order = inOrder([...trees.keys()], (name) => names(trees.get(name) ?? nothing));
   if (isProblem(order)) return order;
@@ -125,7 +131,17 @@ class Slopes {
       0,
     );
     const uncertainty = Math.sqrt(Math.max(0, alone + joint));
-    return { value, uncertainty, degrees: this.#degrees(uncertainty, parts), parts };
+    const degrees = this.#tied(share) ? Number.NaN : this.#degrees(uncertainty, parts);
+    return { value, uncertainty, degrees, parts };
+  }
+
+  /** A correlated input that counts here and has degrees of freedom of its own. */
+  #tied(share: ReadonlyMap<string, number>): boolean {
+    const tied = new Set(this.#correlations.flatMap(({ between, r }) => (r === 0 ? [] : between)));
+    return this.#inputs.some(
+      ({ name, degrees = Number.POSITIVE_INFINITY }) =>
+        tied.has(name) && share.get(name) !== 0 && Number.isFinite(degrees),
+    );
   }
 
   #degrees(uncertainty: number, parts: readonly Part[]): number {

@@ -4,6 +4,8 @@
 // biome-ignore-all lint/style/noNonNullAssertion: every index lies between low and high, and these loops are the cost
 /* oxlint-disable typescript/no-non-null-assertion */
 
+import { isProblem, type Problem, problem } from "../../problem.ts";
+
 export interface Summary {
   /** Samples with an answer. */
   readonly count: number;
@@ -43,11 +45,29 @@ export function summarise(samples: Float64Array): Summary {
 /** The samples with an answer, in an array of their own. */
 export const finiteSamples = (samples: Float64Array): Float64Array => samples.filter(Number.isFinite);
 
+/** A sample without an answer has no place in an order; neither has a probability beyond 0 and 1. */
+function orderFault(own: Float64Array, probabilities: readonly number[]): Problem | undefined {
+  const odd = probabilities.find((p) => !(p >= 0 && p <= 1));
+  if (odd !== undefined)
+    return problem({ code: "probability", what: "probability", got: String(odd), must: "be from 0 to 1" });
+  if (own.every(Number.isFinite)) return undefined;
+  const faults = own.length - finiteSamples(own).length;
+  return problem({
+    code: "samples-without-answer",
+    what: "samples",
+    got: `${faults} of ${own.length} without an answer`,
+    must: "all have an answer before they are put in order",
+    hint: "leave them out and say how many there were",
+  });
+}
+
 /**
  * Quantiles for probabilities from 0 to 1, interpolated between the two nearest order statistics:
  * 0 is the smallest sample, 1 the largest. `own` is reordered; NaN when it is empty.
  */
-export function quantiles(own: Float64Array, probabilities: readonly number[]): readonly number[] {
+export function quantiles(own: Float64Array, probabilities: readonly number[]): readonly number[] | Problem {
+  const fault = orderFault(own, probabilities);
+  if (fault) return fault;
   const last = own.length - 1;
   const places = probabilities.map((p) => p * last);
   const wanted = [...new Set(places.map(Math.floor))].toSorted((a, b) => a - b);
@@ -130,16 +150,23 @@ function swap(values: Float64Array, i: number, j: number): void {
 }
 
 /** The interval with as much probability below it as above it. `own` is reordered. */
-export function symmetricInterval(own: Float64Array, probability: number): readonly [number, number] {
-  const [low = Number.NaN, high = Number.NaN] = quantiles(own, [
-    (1 - probability) / 2,
-    (1 + probability) / 2,
-  ]);
+export function symmetricInterval(
+  own: Float64Array,
+  probability: number,
+): readonly [number, number] | Problem {
+  const found = quantiles(own, [(1 - probability) / 2, (1 + probability) / 2]);
+  if (isProblem(found)) return found;
+  const [low = Number.NaN, high = Number.NaN] = found;
   return [low, high];
 }
 
 /** JCGM 101:2008 7.7.3 (from memory): the narrowest that holds the share p of the samples. Sorts `own`. */
-export function shortestInterval(own: Float64Array, probability: number): readonly [number, number] {
+export function shortestInterval(
+  own: Float64Array,
+  probability: number,
+): readonly [number, number] | Problem {
+  const fault = orderFault(own, [probability]);
+  if (fault) return fault;
   own.sort();
   const q = Math.min(Math.floor(probability * own.length + 0.5), own.length - 1);
   let best = 0;

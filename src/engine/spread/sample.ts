@@ -5,7 +5,8 @@
 import { type BlockFormulas, blockSize, createBlock, planBlock } from "../../formula/block.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { type CorrelatedGroup, type Correlation, correlatedGroups, mix } from "./correlate.ts";
-import { type Distribution, distributionFault, type Transform, transformOf } from "./distributions.ts";
+import { type Distribution, type Transform, transformOf } from "./distributions.ts";
+import { inputsFault } from "./job-fault.ts";
 import { toNormal } from "./normal.ts";
 import { fillUniform, hashName } from "./random.ts";
 
@@ -74,7 +75,8 @@ export function sample(job: SpreadJob): readonly Float64Array[] | Problem {
   return isProblem(sampler) ? sampler : sampler.run(0, sampler.blocks);
 }
 
-function jobFault({ inputs, correlations = [], samples, seed }: SpreadJob): Problem | undefined {
+function jobFault(job: SpreadJob): Problem | undefined {
+  const { samples, seed } = job;
   if (!Number.isSafeInteger(samples) || samples < 1 || samples > mostSamples) {
     return problem({
       code: "spread",
@@ -91,21 +93,7 @@ function jobFault({ inputs, correlations = [], samples, seed }: SpreadJob): Prob
       must: "be a whole number of 0 or more",
     });
   }
-  const known = new Map(inputs.map(({ name, distribution }) => [name, distribution]));
-  for (const { between } of correlations) {
-    const odd = between.find((name) => known.get(name)?.type !== "normal");
-    if (odd === undefined) continue;
-    const got = known.get(odd)?.type ?? "no spread";
-    return problem({
-      code: "correlation",
-      what: `correlation of ${between.join(" and ")}`,
-      got: `${got} for ${odd}`,
-      must: "be between normal inputs",
-    });
-  }
-  return inputs
-    .map(({ name, distribution }) => distributionFault(distribution, name))
-    .find((found) => found !== undefined);
+  return inputsFault(job);
 }
 
 /** Fills the columns of the inputs for one block. */

@@ -29,7 +29,12 @@ export const proofFactors = method({
     { that: "loadFactor < 1", else: "the clamped parts would carry nothing" },
     { that: "stressArea > 0", else: "no stress is defined" },
     { that: "proofStress > 0", else: "no factor is defined" },
-    { that: "loadFactorOfSafety > 0", else: "the preload alone reaches proof", warn: "advice" },
+    {
+      that: "loadFactorOfSafety > 0",
+      else: "the preload alone reaches proof, so no outside load is left to have a factor on",
+      warn: "spoils",
+      spoils: ["loadFactorOfSafety"],
+    },
     {
       that: "separationFactor >= 1",
       else: "the joint is open, so the bolt carries the whole load and the first two factors do not hold",

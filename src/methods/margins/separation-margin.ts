@@ -34,6 +34,12 @@ export const separationMargin = method({
     { that: "minimumPreload >= 0", else: "a bolt is not pushed" },
     { that: "factorOfSafety > 0", else: "no margin is defined" },
     { that: "loadFactor < 1", else: "the clamped parts would carry nothing" },
+    {
+      that: 'residualClamp >= "0 N"',
+      else: "the joint is open: no clamp is left, and the figure is what lacks",
+      warn: "spoils",
+      spoils: ["residualClamp"],
+    },
     { that: "margin >= 0", else: "the joint opens before the factored load", warn: "advice" },
   ],
   sources: { "*": separationNasa },

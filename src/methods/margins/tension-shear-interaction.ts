@@ -108,7 +108,11 @@ export const tensionShearInteraction = method({
     { that: "tensionAllowable > 0", else: "no ratio is defined" },
     { that: "shearAllowable > 0", else: "no ratio is defined" },
     { that: "bendingAllowable > 0", else: "no ratio is defined" },
-    { that: "tension <= tensionAllowable", else: "the tension alone is too high", warn: "advice" },
+    {
+      that: "tension <= tensionAllowable",
+      else: "the tension alone is too high, which the sum of EN 1993-1-8 does not show",
+      warn: "spoils",
+    },
     { that: "shear <= shearAllowable", else: "the shear alone is too high", warn: "advice" },
     { that: "ratio <= 1", else: "tension and shear together are too high", warn: "advice" },
   ],

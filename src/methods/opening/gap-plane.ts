@@ -138,7 +138,8 @@ export const gapPlane = method({
       that: "count(stations.gap) >= 4",
       else: "three stations lie on a plane whatever they read, so twist cannot show",
       hint: "read four or more, better six",
-      warn: "advice",
+      warn: "spoils",
+      spoils: ["twist", "residuals"],
     },
     {
       that: "tilt < 0.1",

@@ -55,8 +55,10 @@ export const slingLegs = method({
     },
     {
       that: "legs <= 2",
-      else: "on a stiff load count two of four legs as carrying (common practice, no source)",
-      warn: "advice",
+      else: "a stiff load hangs on two of its legs (common practice, no source)",
+      hint: "count two of four legs as carrying",
+      warn: "spoils",
+      spoils: ["legForce"],
     },
   ],
   sources: { "*": slingGeometry },

@@ -1,6 +1,7 @@
 // What is the wrench set to, position by position and pass by pass?
 import { type Problem, problem } from "../../problem.ts";
-import { cellNumber, cellText, numberOf, type Row, rowsOf } from "../inside.ts";
+import { roundDecimal } from "../../units/format.ts";
+import { cellNumber, cellText, columnNumbers, numberOf, type Row, rowsOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
 import { adapter, passFractions, runOn } from "../sources.ts";
 import { leverRatio, setFromNet } from "./lever-ratio.ts";
@@ -32,9 +33,25 @@ function oddPosition(inputs: Insides, positions: readonly string[]): Problem | u
   return undefined;
 }
 
+/** A wrench set lower than before turns no nut. */
+function fallingPass(inputs: Insides): Problem | undefined {
+  const shares = columnNumbers(rowsOf(inputs, "fractions"), "fraction");
+  const at = shares.findIndex((share, index) => index > 0 && share < (shares[index - 1] ?? 0));
+  if (at < 0) return undefined;
+  const percent = (share: number | undefined) =>
+    `${roundDecimal((share ?? Number.NaN) * 100, { significant: 4 })} %`;
+  return problem({
+    code: "falling-pass",
+    what: "share of the final torque",
+    got: `${percent(shares[at])} in pass ${at + 1} after ${percent(shares[at - 1])}`,
+    must: "rise or stay from pass to pass",
+    why: "a wrench set lower than before turns no nut",
+  });
+}
+
 function run(inputs: Insides): Insides | Problem {
   const positions = positionsOf(inputs);
-  const odd = oddPosition(inputs, positions);
+  const odd = oddPosition(inputs, positions) ?? fallingPass(inputs);
   if (odd) return odd;
   const [runOns, adapters] = [byPosition(rowsOf(inputs, "runOn")), byPosition(rowsOf(inputs, "adapters"))];
   const without = runOns.size > 0 ? positions.find((position) => !runOns.has(position)) : undefined;

@@ -37,7 +37,10 @@ function run(inputs: Insides): Insides | Problem {
   if (isProblem(bolts)) return bolts;
   const found = evaluateSteps(group, { ...inputs, bolts });
   if (isProblem(found)) return found;
-  if ((found["polarSpread"] ?? 0) > squareMicrometre) return { ...found, bolts, centroid: [{}] };
+  const equalBolts = rowsOf(inputs, "bolts").some((bolt) => cellNumber(bolt, "area") === undefined)
+    ? bolts.length
+    : 0;
+  if ((found["polarSpread"] ?? 0) > squareMicrometre) return { ...found, bolts, equalBolts, centroid: [{}] };
   return problem({
     code: "limit",
     what: "bolts",
@@ -89,11 +92,10 @@ export const boltGroupShear = method({
       forceY: { kind: "force", symbol: "V_y" },
       groupMoment: { kind: "torque", symbol: "M" },
       polarSpread: { kind: "area", symbol: "r_p²" },
+      equalBolts: { kind: "count", says: "bolts without an area" },
     },
     givesRows: { bolts: { area: { kind: "area", symbol: "A" } }, centroid: {} },
     run,
-    remarks: (inputs) =>
-      rowsOf(inputs, "bolts").every((bolt) => bolt["area"] === 1e-6) ? ["bolts taken as equal in area"] : [],
   },
   each: {
     centroid: { x: "centroidX", y: "centroidY" },
@@ -141,6 +143,12 @@ export const boltGroupShear = method({
       that: "smallest(bolts.area) > 0",
       else: "a bolt without area carries nothing",
       hint: "leave the bolt out",
+    },
+    {
+      that: "equalBolts == 0",
+      else: "no area is given, so all bolts are taken as equal and their areas say nothing",
+      hint: "give each bolt its area in shear",
+      warn: "advice",
     },
     { that: "count(force.x) == count(at.x)", else: "each force acts at one point" },
   ],

@@ -173,7 +173,8 @@ export const shearBearingTearOut = method({
       that: "edgeDistance >= 1.5 * shankDiameter",
       else: "so near to the edge the part bulges and tears before it shears",
       source: edgePractice,
-      warn: "advice",
+      warn: "spoils",
+      spoils: ["tearOutStress", "tearOutFactor", "tearOutCapacity", "factors"],
     },
     { that: "threadArea > 0", else: "no area is left to carry" },
     {

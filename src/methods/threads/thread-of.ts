@@ -14,10 +14,10 @@ export interface ThreadFound {
 
 /** A text of neither form, such as a length, is asked for in both: the page may be metric. */
 export const inEitherForm = (designation: string, refusal: Problem): Problem =>
-  refusal.code !== "unknown-designation" || /[#-]|UN/i.test(designation)
+  !["unknown-designation", "unknown-size"].includes(refusal.code) || /[#/-]|UN/i.test(designation)
     ? refusal
     : problem({
-        code: refusal.code,
+        code: "unknown-designation",
         what: "thread designation",
         got: designation.trim() || "nothing",
         must: "be a thread such as M24x3 or 3/8-24 UNF",

@@ -1,4 +1,5 @@
 // Worked examples as published, and own closed forms; how each is known stands beside it.
+import { isProblem, type Problem, sentence } from "../../../src/problem.ts";
 import raw from "./uncertainty-cases.json";
 
 export interface Case {
@@ -19,3 +20,8 @@ export function caseById(id: string): Case {
 export const caseCount = cases.length;
 
 export const numbers = (list: unknown): readonly number[] => (Array.isArray(list) ? list.map(Number) : []);
+
+export function answered<T>(found: T | Problem): T {
+  if (isProblem(found)) throw new Error(sentence(found));
+  return found;
+}

@@ -4,7 +4,7 @@ import { proofFactors } from "../../../src/methods/margins/proof-factors.ts";
 import { separationMargin } from "../../../src/methods/margins/separation-margin.ts";
 import { serviceBoltLoad } from "../../../src/methods/margins/service-bolt-load.ts";
 import { goodFor } from "../good-inputs.ts";
-import { between, expectClose, of, si, testLimits } from "../helpers.ts";
+import { answer, between, expectClose, of, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("proof-factors");
 
@@ -87,6 +87,14 @@ describe("laws", () => {
       }),
     );
   });
+});
+
+test("what does not hold is spoilt, and only that", () => {
+  const spoilt = (change: Record<string, string>) =>
+    Object.keys(answer(proofFactors.solveNamed({ ...good, ...change })).spoilt).toSorted();
+  expect(spoilt({})).toEqual([]);
+  expect(spoilt({ preload: "212 kN" })).toEqual(["loadFactorOfSafety"]);
+  expect(spoilt({ externalLoad: "200 kN" })).toEqual(["loadFactorOfSafety", "yieldingFactor"]);
 });
 
 describe("limits", () => {

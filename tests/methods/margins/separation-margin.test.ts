@@ -83,7 +83,13 @@ describe("edges", () => {
     const found = answer(at(0, 60e3));
     expect(si(found, "ratio")).toBe(0);
     expect(si(found, "margin")).toBe(-1);
-    expect(found.warnings).toHaveLength(1);
+    expect(found.warnings).toHaveLength(2);
+    expect(Object.keys(found.spoilt)).toEqual(["residualClamp"]);
+  });
+
+  test("a joint that stays shut with too little margin keeps its figures", () => {
+    expect(answer(at(60e3, 55e3, 1.2)).warnings).toHaveLength(1);
+    expect(answer(at(60e3, 55e3, 1.2)).spoilt).toEqual({});
   });
 
   test("a margin of exactly 0 carries no warning", () => {
@@ -97,6 +103,7 @@ describe("limits", () => {
     "minimumPreload >= 0": { minimumPreload: "-1 kN" },
     "factorOfSafety > 0": { factorOfSafety: "0" },
     "loadFactor < 1": { loadFactor: "1" },
-    "margin >= 0": { minimumPreload: "50 kN" },
+    'residualClamp >= "0 N"': { minimumPreload: "50 kN" },
+    "margin >= 0": { minimumPreload: "60 kN" },
   });
 });

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tensionShearInteraction } from "../../../src/methods/margins/tension-shear-interaction.ts";
 import { goodFor } from "../good-inputs.ts";
-import { between, expectClose, type Inputs, of, refusal, si, testLimits } from "../helpers.ts";
+import { answer, between, expectClose, type Inputs, of, refusal, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("tension-shear-interaction");
 const solve = (change: Inputs) => tensionShearInteraction.solveNamed({ ...good, ...change });
@@ -79,6 +79,14 @@ describe("laws", () => {
     expect(refusal(solve({ bendingStress: "" })).must).toBe(
       "be given as bendingStress, beside bendingAllowable",
     );
+  });
+
+  test("a tension above its allowable spoils a sum that stays below 1", () => {
+    const plain = { bendingStress: "", bendingAllowable: "" };
+    const found = answer(solve({ ...plain, standard: "EN 1993-1-8", tension: "130 kN", shear: "0 kN" }));
+    expect(si(found, "ratio")).toBeLessThan(1);
+    expect(Object.keys(found.spoilt).toSorted()).toEqual(["margin", "ratio"]);
+    expect(answer(solve({ ...plain, shear: "81 kN" })).spoilt).toEqual({}); // alone too high, and the sum says so
   });
 
   test("margin and ratio add to 1", () => {

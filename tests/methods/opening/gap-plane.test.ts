@@ -24,6 +24,11 @@ describe("limits", () => {
   });
 });
 
+test("three stations spoil the twist, not the tilt", () => {
+  const three = answer(solve(id, { stations: stations(3).slice(0, 3) }));
+  expect(Object.keys(three.spoilt).toSorted()).toEqual(["residuals", "twist"]);
+});
+
 describe("demo (invented readings)", () => {
   test("step 3: 1.78 mm, +0.53 and -0.47, together 0.71 mm/m, twist 0.175 mm", () => {
     const plane = solve(id, { stations: stations(3) });

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { slingLegs } from "../../../src/methods/opening/sling-legs.ts";
 import { goodFor } from "../good-inputs.ts";
-import { between, expectClose, type Inputs, of, si, testLimits } from "../helpers.ts";
+import { answer, between, expectClose, type Inputs, of, si, testLimits } from "../helpers.ts";
 
 const good = goodFor("sling-legs");
 const solve = (change: Inputs) => slingLegs.solveNamed({ ...good, ...change });
@@ -44,6 +44,11 @@ describe("laws", () => {
       }),
     );
   });
+});
+
+test("four legs of a stiff load spoil the force in a leg; a flat sling is advice", () => {
+  expect(Object.keys(answer(solve({ legs: "4" })).spoilt)).toEqual(["legForce"]);
+  expect(answer(solve({ angleFromHorizontal: "29 deg" })).spoilt).toEqual({});
 });
 
 describe("limits", () => {

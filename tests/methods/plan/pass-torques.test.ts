@@ -26,6 +26,12 @@ describe("limits", () => {
   });
 });
 
+test("passes that fall are refused by their numbers; a repeated last pass is not", () => {
+  const said = refusal(solve(id, { ...good, fractions: ["30 %", "100 %", "60 %"] }));
+  expect([said.code, said.got]).toEqual(["falling-pass", "60.00 % in pass 3 after 100.0 %"]);
+  expect(answer(solve(id, { ...good, fractions: ["30 %", "60 %", "100 %", "100 %"] })).warnings).toEqual([]);
+});
+
 describe("demo (invented figures)", () => {
   const written = recordRows().filter((row) => row.pass.startsWith("pass"));
   const runOn = order.map((position) => ({

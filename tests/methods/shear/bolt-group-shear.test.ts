@@ -17,6 +17,7 @@ describe("limits", () => {
         { x: "9 mm", y: "0 mm", area: "5 mm2" },
       ],
     },
+    "equalBolts == 0": {},
     "count(force.x) == count(at.x)": {
       at: [
         { x: "0 mm", y: "0 mm" },
@@ -149,6 +150,17 @@ describe("edges", () => {
       { x: "9 mm", y: "0 mm" },
     ];
     expect(refusal(solve(id, { ...good, bolts })).what).toBe("bolts 2");
+  });
+
+  test("bolts without areas are said to be taken as equal; with equal areas the forces are the same, without a word", () => {
+    const plain = answer(solve(id, good));
+    expect(plain.warnings.map((warning) => warning.got)).toEqual(["4"]);
+    expect(plain.spoilt).toEqual({});
+    const sized = (good["bolts"] as Record<string, string>[]).map((bolt) => ({ ...bolt, area: "201 mm2" }));
+    const given = answer(solve(id, { ...good, bolts: sized }));
+    expect(given.warnings).toEqual([]);
+    for (const [index, row] of rows(given, "bolts").entries())
+      expectClose(row["resultant"] ?? 0, rows(plain, "bolts")[index]?.["resultant"] ?? Number.NaN);
   });
 
   test("one row may be written as one record; several forces add up", () => {

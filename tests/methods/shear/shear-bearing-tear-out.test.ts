@@ -28,6 +28,16 @@ describe("limits", () => {
   });
 });
 
+test("too near to the edge the tear-out figures do not hold, the others do", () => {
+  const near = answer(solve(id, { ...good, edgeDistance: "30 mm" }));
+  expect(Object.keys(near.spoilt).toSorted()).toEqual([
+    "factors",
+    "tearOutCapacity",
+    "tearOutFactor",
+    "tearOutStress",
+  ]);
+});
+
 test("demo (invented figures): 150 kN on 12 shanks is 25 MPa, on 4 it is 76 MPa", () => {
   expectPrinted(si(solve(id, good), "shearStress"), "25", 1e6);
   expectPrinted(si(solve(id, { ...good, count: "4" }), "shearStress"), "76", 1e6);

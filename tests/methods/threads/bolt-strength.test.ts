@@ -79,4 +79,12 @@ describe("refusals", () => {
     expect(refusal(boltStrength.solve({ grade: "8.9", designation: "M24" })).where).toBe("bolt-strength");
     expect(refusal(boltStrength.solve({ grade: "8.8", designation: "M23" })).where).toBe("bolt-strength");
   });
+
+  test.each(["24 mm", "24", "1 in", "bolt"])("%s is no thread, and both forms are offered", (designation) => {
+    const refused = refusal(boltStrength.solve({ grade: "8.8", designation }));
+    expect(refused.what).toBe("thread designation");
+    expect(refused.must).toBe("be a thread such as M24x3 or 3/8-24 UNF");
+    expect(refused.suggestions).toContain("M24");
+    expect(refused.suggestions).toContain("3/8-24 UNF");
+  });
 });
