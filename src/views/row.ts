@@ -9,8 +9,6 @@ export interface Row {
   readonly head: HTMLElement;
   readonly body: HTMLElement;
   readonly result: HTMLElement;
-  /** The source in the margin. */
-  readonly cited: HTMLElement;
 }
 
 export const lineId = (name: string): string => `line-${name.replace("#", "")}`;
@@ -37,7 +35,6 @@ export function row(
   const body = el("div", { class: "body" });
   const result = el("div", { class: "result" });
   const source = options.reference ?? item.source;
-  const cited = el("span", { class: "source", hidden: source === undefined }, source);
   const reference = el(
     "div",
     { class: "reference" },
@@ -46,7 +43,7 @@ export function row(
       { class: "line-number", href: context.address(name), title: `address of this ${kindWords[item.kind]}` },
       `${context.lineNumber(name) ?? ""}`,
     ),
-    cited,
+    source !== undefined && el("span", { class: "source" }, source),
   );
   const element = el(
     "div",
@@ -62,5 +59,5 @@ export function row(
     body,
     options.wide ? undefined : result,
   );
-  return { element, head, body, result, cited };
+  return { element, head, body, result };
 }

@@ -18,7 +18,7 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
   const { name } = cell;
   const id = `${lineId(name)}-entry`;
   const label = el("label", { for: id }, labelOf(item));
-  const { element, body, result, cited } = row(context, name, item, { label });
+  const { element, body, result } = row(context, name, item, { label });
   const entry = item.choices
     ? choiceEntry(id, item.choices, context.typed(item.name))
     : textEntry(id, context.typed(item.name), item.as);
@@ -47,7 +47,6 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
     entry.toggleAttribute("aria-invalid", false);
     if (wrong) entry.setAttribute("aria-invalid", "true");
     element.classList.toggle("unanswered", wrong);
-    citeAnew(cited, now, item);
     reading.textContent = wrong ? "not read" : readingText(now, item, context);
     if (wrong) replace(trouble, problemNote(value, `${id}-problem`, put));
     else if (value.type === "quantity" && value.confirm && !context.isConfirmed(name, entry.value)) {
@@ -74,20 +73,6 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
       shrink();
     },
   };
-}
-
-/** A source belongs to the value that it was stated for: a changed value has none until one is stated. */
-function citeAnew(cited: HTMLElement, { value }: Cell, { source }: GivenItem): void {
-  const state = !isProblem(value) && value.type === "quantity" ? value.sourceState : "stated";
-  const words =
-    state === "stated"
-      ? source
-      : state === "changed"
-        ? `source not stated for this value; the file's value: ${source ?? ""}`
-        : "source not stated";
-  cited.textContent = words ?? "";
-  cited.hidden = words === undefined;
-  cited.classList.toggle("unstated", state !== "stated");
 }
 
 /** A plain text field: units, fractions and commas must be typeable, and the unit needs letters. */
