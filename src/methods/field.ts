@@ -14,6 +14,8 @@ export interface QuantityField {
   readonly optional?: boolean;
   /** Quantity text used when nothing is given; the solution notes that it was assumed. */
   readonly default?: string;
+  /** Why the default is more than a convenience: where it is taken, that stands as a warning. */
+  readonly matters?: string;
 }
 
 export interface TextField {
@@ -21,6 +23,8 @@ export interface TextField {
   readonly says: string;
   readonly optional?: boolean;
   readonly default?: string;
+  /** As for a quantity. */
+  readonly matters?: string;
   readonly choices?: readonly string[];
 }
 
@@ -28,6 +32,10 @@ export interface ListField {
   readonly kind: "list";
   readonly says: string;
   readonly optional?: boolean;
+  /** More than one row would be ignored, and is refused. */
+  readonly one?: true;
+  /** Columns that together name a row; a name given twice is refused. */
+  readonly unique?: readonly string[];
   /** Fields of one row, e.g. thickness and modulus of a layer. */
   readonly of: Readonly<Record<string, QuantityField | TextField>>;
 }

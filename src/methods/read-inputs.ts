@@ -5,6 +5,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { type Kind, kinds, kindsAgree, withArticle } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
+import type { Assumed } from "./assumed.ts";
 import type {
   InputField,
   InputValue,
@@ -19,13 +20,15 @@ import type { Row } from "./inside.ts";
 import { columnNumbers } from "./inside.ts";
 import type { Declaration } from "./method.ts";
 import { judge } from "./plausible.ts";
+import { repeatedRow } from "./repeated-row.ts";
 import type { Leaf } from "./solution.ts";
+import { keyTwice } from "./twice-in-text.ts";
 
 type RowInside = Row;
 export interface ReadInputs {
   readonly values: Map<string, number | string | readonly RowInside[]>;
   readonly leaves: Map<string, Leaf>;
-  readonly assumed: readonly string[];
+  readonly assumed: readonly Assumed[];
   /** What is said about inputs that are unusual and still possible. */
   readonly warnings: readonly Problem[];
 }
@@ -38,14 +41,14 @@ export function readInputs(
   if (unknown !== undefined) return unknownInput(d, unknown);
   const values: ReadInputs["values"] = new Map();
   const leaves: ReadInputs["leaves"] = new Map();
-  const assumed: string[] = [];
+  const assumed: Assumed[] = [];
   const warnings: Problem[] = [];
   for (const [name, field] of Object.entries(d.inputs)) {
     let value = given[name];
     if (value === undefined || value === "") {
       if (field.kind !== "list" && field.default !== undefined) {
         value = field.default;
-        assumed.push(`${field.says} taken as ${field.default}: not given`);
+        assumed.push({ name, field });
       } else if (field.optional) continue;
       else return missingInput(d, name, field);
     }
@@ -181,6 +184,8 @@ function readRows(id: string, name: string, field: ListField, value: InputValue)
     if (isProblem(read)) return read;
     inside.push(read);
   }
+  const repeated = repeatedRow(`${id} · ${name}`, field, inside);
+  if (repeated) return repeated;
   const leaves = Object.entries(field.of).flatMap(([column, part]): [string, Leaf][] =>
     part.kind === "text"
       ? []
@@ -251,7 +256,17 @@ function readRow(where: string, field: ListField, row: ListRow, warnings: Proble
 
 function rowsFromText(id: string, field: ListField, text: string): unknown {
   try {
-    return JSON.parse(text) as unknown;
+    const rows = JSON.parse(text) as unknown;
+    const twice = keyTwice(text);
+    return twice === undefined
+      ? rows
+      : problem({
+          code: "given-twice",
+          where: id,
+          what: field.says,
+          got: `${twice} twice in one row`,
+          must: "be given once",
+        });
   } catch {
     return problem({
       code: "not-a-list",

@@ -1,6 +1,7 @@
 // Runs a declared method: inputs, procedure, limits, steps, outputs.
 import { isProblem, type Problem, sentence } from "../problem.ts";
 import { cite, type Source } from "../source.ts";
+import { sayAssumed } from "./assumed.ts";
 import type { InputValue } from "./field.ts";
 import { columnNumbers, isKnown, isRows, lookIn } from "./inside.ts";
 import { judgeLimits } from "./limits.ts";
@@ -12,6 +13,7 @@ import { propagated } from "./propagate.ts";
 import { readInputs } from "./read-inputs.ts";
 import { runRows } from "./rows.ts";
 import { type Solution, workedStep } from "./solution.ts";
+import { unusedInput } from "./unused.ts";
 import type { Workspace } from "./workspace.ts";
 
 const plans = new WeakMap<Declaration, Plan>();
@@ -65,13 +67,16 @@ function runOnce(
   if (stopped) return stopped;
   const outputs = collectOutputs(work);
   if (isProblem(outputs)) return outputs;
+  const unused = unusedInput(work, inputs, given);
+  if (unused) return unused;
+  const assumed = sayAssumed(work, inputs.assumed);
   return {
     method: d.id,
     outputs,
     working: work.working,
-    warnings: work.warnings,
+    warnings: [...work.warnings, ...assumed.warnings],
     spoilt: Object.fromEntries(work.spoilt),
-    notes: notesOf(work, inputs.assumed),
+    notes: notesOf(work, assumed.notes),
     sources: sourcesOf(work),
   };
 }

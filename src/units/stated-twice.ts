@@ -33,7 +33,7 @@ export function compared(first: LineReading, second: LineReading): Compared {
   const step = rounding(second) ?? rounding(first) ?? rational(0);
   const room = divide(multiply(step, second.unit.unit.factor), rational(2));
   if (compare(away.n < 0n ? negate(away) : away, room) <= 0) return words;
-  return { ...words, words: `, not ${other}`, ask: `${own} and ${other} are not the same; which is meant?` };
+  return { ...words, words: `, not ${other}`, ask: `${own} and ${other} are not the same; is ${own} meant?` };
 }
 
 /** The zeros of 690 kPa may be no figures. */

@@ -19,6 +19,7 @@ import { openedDetailsOnPaper } from "./paper.ts";
 import { lineId, rowId } from "./row.ts";
 import { openSession, type Session } from "./session.ts";
 import { type Sheet, sheet } from "./sheet.ts";
+import { givenOfSource } from "./source-key.ts";
 import { statusLine } from "./status-line.ts";
 import { topBar } from "./top-bar.ts";
 import { unitPanel } from "./units/unit-panel.ts";
@@ -38,7 +39,8 @@ const saved = changedBar({
     if (!back) return;
     shown?.setText(back.name, back.text);
     renewBar();
-    document.getElementById(`${lineId(back.name)}-entry`)?.focus();
+    const given = givenOfSource(back.name);
+    document.getElementById(given ? `${lineId(given)}-source` : `${lineId(back.name)}-entry`)?.focus();
   },
   save,
   backToFile: () => {

@@ -9,6 +9,8 @@ export interface Row {
   readonly head: HTMLElement;
   readonly body: HTMLElement;
   readonly result: HTMLElement;
+  /** The margin: number of the line and source. */
+  readonly reference: HTMLElement;
 }
 
 export const lineId = (name: string): string => `line-${name.replace("#", "")}`;
@@ -59,5 +61,5 @@ export function row(
     body,
     options.wide ? undefined : result,
   );
-  return { element, head, body, result };
+  return { element, head, body, result, reference };
 }

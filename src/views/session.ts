@@ -5,6 +5,7 @@ import type { LivePage } from "../engine/live-page.ts";
 import type { Problem } from "../problem.ts";
 import { type Keeper, type Keeping, keeperOf } from "./keeper.ts";
 import { asItCame, type Change, type Kept } from "./kept.ts";
+import { givenOfSource, sourceKey } from "./source-key.ts";
 import { backwards, spliced, spliceOf } from "./splice.ts";
 
 export interface Session {
@@ -62,12 +63,18 @@ const typedIn = (page: Page): Map<string, string> =>
   new Map(page.items.flatMap((item: Item) => textIn(item)));
 
 const textIn = (item: Item): readonly (readonly [string, string])[] => {
-  if (item.kind === "given") return [[item.name, item.value]];
+  if (item.kind === "given")
+    return [
+      [item.name, item.value],
+      [sourceKey(item.name), ""],
+    ];
   return item.kind === "reading" ? [[item.name, item.rows]] : [];
 };
 
 function put(live: LivePage, name: string, text: string): void {
-  if (live.cell(name)?.item.kind === "reading") live.enter(name, text);
+  const given = givenOfSource(name);
+  if (given !== undefined) live.restate(given, text);
+  else if (live.cell(name)?.item.kind === "reading") live.enter(name, text);
   else live.change(name, text);
 }
 
@@ -126,7 +133,7 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
     edit: (name, text) => {
       const before = typed.get(name) ?? "";
       if (before === text) return;
-      const goesOn = live.cell(name)?.item.kind === "given";
+      const goesOn = live.cell(givenOfSource(name) ?? name)?.item.kind === "given";
       changes = journalled(changes, { name, before, text, goesOn });
       change(name, text);
     },

@@ -38,4 +38,6 @@ export interface ItemView {
   readonly update: (cell: Cell) => void;
   /** Puts a text into the entry field, after an undo. */
   readonly setText?: (text: string) => void;
+  /** The same for the source of a given. */
+  readonly setSource?: (text: string) => void;
 }

@@ -7,6 +7,7 @@ import { namesRead } from "./names-read.ts";
 import type { Panels } from "./panels.ts";
 import type { Session } from "./session.ts";
 import type { ItemView, SheetContext } from "./sheet-context.ts";
+import { givenOfSource } from "./source-key.ts";
 import { changeSentence, type StatusLine } from "./status-line.ts";
 import { summary } from "./summary.ts";
 import { titleBlock } from "./title-block.ts";
@@ -25,15 +26,20 @@ export function sheet(session: Session, status: StatusLine, panels: Panels, onCh
   const views = new Map<string, ItemView>();
   let edited: string | undefined;
   const edit = (name: string, text: string): void => {
-    edited = name;
+    edited = givenOfSource(name) ?? name;
     session.edit(name, text);
     onChange();
+  };
+  const setText = (key: string, text: string): void => {
+    const given = givenOfSource(key);
+    if (given === undefined) views.get(key)?.setText?.(text);
+    else views.get(given)?.setSource?.(text);
   };
   const undo = (): void => {
     const back = session.undo();
     if (!back) return;
-    edited = back.name;
-    views.get(back.name)?.setText?.(back.text);
+    edited = givenOfSource(back.name) ?? back.name;
+    setText(back.name, back.text);
     onChange();
   };
   const context = contextOf(session, panels, { edit, undo });
@@ -60,7 +66,7 @@ export function sheet(session: Session, status: StatusLine, panels: Panels, onCh
   });
   return {
     element,
-    setText: (name, text) => views.get(name)?.setText?.(text),
+    setText,
     refresh: title.update,
     dispose: stop,
   };

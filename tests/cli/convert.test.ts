@@ -99,6 +99,10 @@ describe("convert", () => {
   it("both ends of a range are converted", async () => {
     const { out } = await splitline("convert", "210-260 kPa", "--to", "psi");
     expect(out).toContain("spread   30.46 psi to 37.70 psi\n");
+    const usual = await splitline("convert", "210-260 kPa", "--as", "pressure");
+    expect(usual.out).toMatch(/34\.08 +psi, 30\.46 psi to 37\.70 psi/);
+    const { data } = await json("convert", "210-260 kPa", "--to", "psi");
+    expect(data).toMatchObject({ spread: "30.46 psi to 37.70 psi" });
   });
 
   it.each([

@@ -35,7 +35,10 @@ test("as found: no reading is missing, and two of hole 8 are odd and kept", asyn
   const odd = holes.states.flatMap((state, i) =>
     state === "entered" ? [] : [`${state}: ${holes.columns.map(({ typed }) => typed[i]).join(" ")}`],
   );
-  expect(odd).toEqual(["odd: 8 up outer along 25.027", "odd: 8 up split across 25.005"]);
+  expect(odd).toEqual([
+    "odd: 8 upper half, outer end along 25.027",
+    "odd: 8 upper half, at the split across 25.005",
+  ]);
   for (const name of ["holes", "shanks", "bolts", "holeTemperatures", "boltTemperatures"])
     expect(tableAt(page, name).missing, name).toBe(0);
   expect(tableAt(page, "shanks").states.every((state) => state === "entered")).toBe(true);

@@ -15,12 +15,18 @@ const foundBolts = bolts.filter(stage("found"));
 
 const joined = (...cells: readonly string[]) => cells.join(" | ");
 
-const depths = ["up outer", "up split", "lo split", "lo outer"];
+/** The page's words for a depth, and the file's. */
+const depths = [
+  ["upper half, outer end", "up_outer"],
+  ["upper half, at the split", "up_split"],
+  ["lower half, at the split", "lo_split"],
+  ["lower half, outer end", "lo_outer"],
+] as const;
 const sizesOf = (rows: readonly CsvRow[], more: (row: CsvRow) => readonly string[] = () => []) =>
   rows.flatMap((row) =>
-    depths.flatMap((depth) =>
+    depths.flatMap(([depth, column]) =>
       ["along", "across"].map((way) =>
-        joined(row("hole_no"), ...more(row), depth, way, row(`${depth.replace(" ", "_")}_${way}_mm`)),
+        joined(row("hole_no"), ...more(row), depth, way, row(`${column}_${way}_mm`)),
       ),
     ),
   );

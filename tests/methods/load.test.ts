@@ -9,7 +9,7 @@ import { isProblem, sentence } from "../../src/problem.ts";
 import { cite } from "../../src/source.ts";
 import { catalogue, catalogueRows } from "./catalogue.ts";
 import { goodFor } from "./good-inputs.ts";
-import { answer, refusal } from "./helpers.ts";
+import { answer, refusal, solveAccepted } from "./helpers.ts";
 
 const root = new URL("../../", import.meta.url);
 
@@ -78,7 +78,7 @@ for (const [id, method] of methods)
     });
 
     test("answers its good inputs with every output that is not optional, and cites its sources", () => {
-      const solution = answer(method.solveNamed(goodFor(id)));
+      const solution = answer(solveAccepted(method, goodFor(id)));
       const missing = Object.keys(method.outputs).filter(
         (name) => method.outputs[name]?.optional !== true && !solution.outputs[name],
       );

@@ -108,6 +108,11 @@ const alwaysGiven: Readonly<Record<string, readonly string[]>> = {
   "nut-factor-trial": ["stretches", "boltStiffness"],
 };
 
+/** Columns of which a row gives one: both would be twice the same. */
+const eitherColumn: Readonly<Record<string, readonly string[]>> = {
+  "bolt-stiffness segments": ["area", "diameter"],
+};
+
 const number = ([min, max]: Range) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 
 type Field = AnyMethod["inputs"][string];
@@ -121,15 +126,18 @@ function inputOf(method: string, name: string, field: Field): fc.Arbitrary<Input
     if (!choices) throw new Error(`no texts for ${method} ${name}`);
     return fc.constantFrom(...choices);
   }
-  if (field.kind === "list")
-    return fc.array(
+  if (field.kind === "list") {
+    const row = (left?: string) =>
       fc.record(
         Object.fromEntries(
-          Object.entries(field.of).map(([column, part]) => [column, inputOf(method, column, part)]),
+          Object.entries(field.of)
+            .filter(([column]) => column !== left)
+            .map(([column, part]) => [column, inputOf(method, column, part)]),
         ),
-      ) as fc.Arbitrary<Record<string, never>>,
-      { minLength: 1, maxLength: 5 },
-    );
+      ) as fc.Arbitrary<Record<string, never>>;
+    const lefts = eitherColumn[`${method} ${name}`];
+    return fc.array(lefts ? fc.oneof(...lefts.map(row)) : row(), { minLength: 1, maxLength: 5 });
+  }
   const { kind } = field;
   const range = rangeOfMethod[`${method} ${name}`] ?? byName[name] ?? byKind[field.kind];
   if (!range) throw new Error(`no range for ${method} ${name} of kind ${field.kind}`);

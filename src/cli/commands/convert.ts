@@ -89,7 +89,13 @@ const record = (found: Scan, q: Quantity, { main, also }: Found) => ({
   value: main.value,
   unit: main.unit.text,
   exact: exactText(main.exact),
-  also: also.map((other) => ({ value: other.value, unit: other.unit.text, text: other.text })),
+  ...(main.spread === undefined ? {} : { spread: main.spread }),
+  also: also.map(({ value, unit: u, text, spread }) => ({
+    value,
+    unit: u.text,
+    text,
+    ...(spread === undefined ? {} : { spread }),
+  })),
 });
 
 const withUnitText = (number: string, u: Converted["unit"]): string =>
@@ -109,7 +115,11 @@ function told(found: Scan, q: Quantity, { main, also }: Found, asked: boolean): 
   said.push(...asks.filter((u) => !isCoherent(u)).map((u) => `rule     ${rule(u)}`));
   if (!asked && also.length > 0) {
     said.push("", `also as ${withArticle(q.kind ?? "quantity")}`);
-    said.push(...alignFigures(also.map((other) => other.text)).map((text) => `  ${text}`));
+    said.push(
+      ...alignFigures(
+        also.map(({ text, spread }) => (spread === undefined ? text : `${text}, ${spread}`)),
+      ).map((text) => `  ${text}`),
+    );
   }
   if (q.kind === "temperature") said.push("", asDifference(found.text));
   return said;

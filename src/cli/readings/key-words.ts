@@ -5,7 +5,7 @@ import type { TableRow } from "./open-table.ts";
 export const textIn = (row: TableRow, column: string): string => row.fields.get(column)?.text ?? "";
 const worthIn = (row: TableRow, column: string): string => row.fields.get(column)?.worth ?? "";
 
-/** "position 1", "1 · up outer · along"; without a key all that the row holds. */
+/** "position 1", "1 · upper half, outer end · along"; without a key all that the row holds. */
 export function keyWords(item: ReadingItem, row: TableRow): string {
   const names = item.key ?? [...row.fields.keys()];
   const texts = names.map((name) => textIn(row, name)).filter((text) => text !== "");

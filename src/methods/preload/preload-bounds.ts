@@ -8,6 +8,8 @@ const oneSided = {
   minimum: "nominalPreload * (1 - torqueTolerance) * (1 - variation) * (1 - relaxation) + thermalChangeMin",
 };
 
+const eitherScatter = ["scatter", "nutFactorSpread"];
+
 export const preloadBounds = method({
   id: "preload-bounds",
   question: "Between which bounds does the preload of a tightened bolt lie?",
@@ -75,6 +77,12 @@ export const preloadBounds = method({
   procedure: {
     says: "the scatter is the one given for preload, or else that of the nut factor",
     source: scatterBothWays,
+    reads: {
+      plain: eitherScatter,
+      "NASA-STD-5020": eitherScatter,
+      "NASA TM-106943": eitherScatter,
+      "VDI 2230": ["tighteningFactor"],
+    },
     gives: { variation: { kind: "ratio", symbol: "Γ", says: "variation of preload" } },
     run: ({ scatter, nutFactorSpread, standard, tighteningFactor }) => {
       if (standard === "VDI 2230")

@@ -7,8 +7,16 @@ import { exponentialFit } from "../sources.ts";
 
 function run(inputs: Insides): Insides | Problem {
   const [fitA, fitB] = [numberOf(inputs, "fitA"), numberOf(inputs, "fitB")];
-  if (fitA !== undefined && fitB !== undefined) return { fitA, fitB };
   const material = textOf(inputs, "material");
+  if (material !== undefined && (fitA !== undefined || fitB !== undefined))
+    return problem({
+      code: "not-used",
+      what: "parameters of the fit",
+      got: `material, ${material}, beside ${fitA === undefined ? "fitB" : "fitA"}`,
+      must: "be given as fitA and fitB together, or by material",
+      why: "one of the two would be ignored",
+    });
+  if (fitA !== undefined && fitB !== undefined) return { fitA, fitB };
   if (material === undefined || fitA !== undefined || fitB !== undefined)
     return problem({
       code: "missing-input",

@@ -37,12 +37,14 @@ function run(inputs: Insides): Insides | Problem {
 /** Given diameters win; the rest are the limits of the classes. */
 function fourDiameters(inputs: Insides, designation: string): Record<string, number> | Problem {
   const rows = rowsOf(inputs, "limits");
-  if (rows.length > 1)
+  const [row] = rows;
+  const named = (["externalClass", "internalClass"] as const).find((name) => textOf(inputs, name));
+  if (named !== undefined && row && four.every((name) => cellNumber(row, name) !== undefined))
     return problem({
-      code: "too-many-rows",
-      what: "limit diameters",
-      got: `${rows.length} rows`,
-      must: "be one row with the four diameters",
+      code: "not-used",
+      what: "tolerance class",
+      got: `${named}, beside all four limit diameters`,
+      must: "be left out",
     });
   const classes = classesOf(inputs, designation);
   const external = limitsOf(designation, classes.external);
@@ -56,7 +58,6 @@ function fourDiameters(inputs: Insides, designation: string): Record<string, num
       got: `${classes.external} and ${classes.internal}`,
       must: "be an external class for the bolt and an internal one for the nut",
     });
-  const [row] = rows;
   const tabulated = {
     externalMajorMin: external.basicMajor + external.majorLower,
     externalPitchMin: external.basicPitch + external.pitchLower,
@@ -105,6 +106,7 @@ export const threadStripping = method({
       kind: "list",
       says: "limit diameters, one row",
       optional: true,
+      one: true,
       of: {
         externalMajorMin: { ...length("D_s", "least major diameter of the bolt"), optional: true },
         externalPitchMin: { ...length("E_s", "least pitch diameter of the bolt"), optional: true },

@@ -41,9 +41,9 @@ export const threadRatio = {
   },
   // the guideline prints 1/(2 pi) as 0.16 and 1/(2 cos 30) as 0.58: threads of 60 degrees only
   "VDI 2230": {
-    leadTangent: "pitch / (pi * pitchDiameter)",
-    threadGrip: "threadFriction / cos(threadHalfAngle)",
-    threadRatio: "2 * (0.16 * pitch / pitchDiameter + 0.58 * threadFriction)",
+    leadTangent: "2 * 0.16 * pitch / pitchDiameter",
+    threadGrip: "2 * 0.58 * threadFriction",
+    threadRatio: "leadTangent + threadGrip",
   },
 } as const;
 
@@ -60,9 +60,9 @@ export const loosenRatio = {
     loosenRatio: "threadGrip - leadTangent",
   },
   "VDI 2230": {
-    leadTangent: "pitch / (pi * pitchDiameter)",
-    threadGrip: "threadFriction / cos(threadHalfAngle)",
-    loosenRatio: "2 * (0.58 * threadFriction - 0.16 * pitch / pitchDiameter)",
+    leadTangent: "2 * 0.16 * pitch / pitchDiameter",
+    threadGrip: "2 * 0.58 * threadFriction",
+    loosenRatio: "threadGrip - leadTangent",
   },
 } as const;
 

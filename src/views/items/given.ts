@@ -13,12 +13,13 @@ import { confirmNote, problemNote } from "../problem-note.ts";
 import { lineId, row } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
+import { sourceEntry } from "./source-entry.ts";
 
 export function givenView(context: SheetContext, cell: Cell, item: GivenItem): ItemView {
   const { name } = cell;
   const id = `${lineId(name)}-entry`;
   const label = el("label", { for: id }, labelOf(item));
-  const { element, body, result } = row(context, name, item, { label });
+  const { element, body, result, reference } = row(context, name, item, { label });
   const entry = item.choices
     ? choiceEntry(id, item.choices, context.typed(item.name))
     : textEntry(id, context.typed(item.name), item.as);
@@ -31,7 +32,8 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
   const trouble = el("div", { class: "trouble" });
   const opened = more("more", labelOf(item));
   result.append(el("span", { class: "entry" }, entry), reading);
-  body.append(trouble, opened.element);
+  const source = sourceEntry(context, item, reference);
+  body.append(trouble, source.element, opened.element);
 
   /** The type shrinks a little rather than hiding the end of a long entry. */
   const shrink = () => entry.classList.toggle("long", entry.value.length > 16);
@@ -47,6 +49,7 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
     entry.toggleAttribute("aria-invalid", false);
     if (wrong) entry.setAttribute("aria-invalid", "true");
     element.classList.toggle("unanswered", wrong);
+    if (!wrong && value.type === "quantity") source.update(value.sourceState);
     reading.textContent = wrong ? "not read" : readingText(now, item, context);
     if (wrong) replace(trouble, problemNote(value, `${id}-problem`, put));
     else if (value.type === "quantity" && value.confirm && !context.isConfirmed(name, entry.value)) {
@@ -72,6 +75,7 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
       entry.value = text;
       shrink();
     },
+    setSource: source.setText,
   };
 }
 

@@ -154,7 +154,7 @@ describe("laws", () => {
   });
 
   test("without length and friction there is no press force and the pressure stands", () => {
-    const { friction: _, ...rest } = good;
+    const { friction: _, length: __, ...rest } = good;
     const found = answer(pressFit.solveNamed(rest));
     expect(found.outputs["pressForce"]).toBeUndefined();
     expect(found.outputs["spinTorque"]).toBeUndefined();

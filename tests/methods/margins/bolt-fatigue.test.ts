@@ -2,10 +2,20 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { boltFatigue } from "../../../src/methods/margins/bolt-fatigue.ts";
 import { goodFor } from "../good-inputs.ts";
-import { answer, between, expectClose, type Inputs, of, refusal, si, testLimits } from "../helpers.ts";
+import {
+  answer,
+  between,
+  expectClose,
+  type Inputs,
+  of,
+  refusal,
+  si,
+  solveAccepted,
+  testLimits,
+} from "../helpers.ts";
 
 const good = goodFor("bolt-fatigue");
-const solve = (change: Inputs) => boltFatigue.solveNamed({ ...good, ...change });
+const solve = (change: Inputs) => solveAccepted(boltFatigue, { ...good, ...change });
 
 const MPa = 1e6;
 // F = 100 kN on 250 mm²: σ_i = 400 MPa. C = 0.25, 0 to 80 kN: σ_a = 0.25 · 80/(2 · 250) = 40 MPa, σ_m = 440 MPa.

@@ -95,16 +95,17 @@ describe("laws", () => {
   });
 });
 
-test("given parameters win over a material", () => {
-  const found = clampedStiffnessFit.solveNamed({ ...good, material: "steel" });
-  expectClose(si(found, "fitA"), 0.77871);
-  expect(answer(found).notes.join()).not.toContain("steel");
+test("a material beside given parameters is refused: one of the two would be ignored", () => {
+  for (const change of [{}, { fitB: undefined }]) {
+    const said = refusal(clampedStiffnessFit.solveNamed({ ...good, ...change, material: "steel" }));
+    expect(said).toMatchObject({ code: "not-used", got: "material, steel, beside fitA" });
+    expectHouseWording(said);
+  }
 });
 
 test.each([
   [{ fitA: undefined, fitB: undefined }, "material"],
   [{ fitB: undefined }, "only one of them"],
-  [{ fitB: undefined, material: "steel" }, "only one of them"],
   [{ fitA: undefined, fitB: undefined, material: "brass" }, "copper"],
 ])("%o is refused in words that help", (change, words) => {
   const said = refusal(clampedStiffnessFit.solveNamed({ ...good, ...change }));

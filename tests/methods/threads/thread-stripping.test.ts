@@ -141,8 +141,13 @@ describe("limit diameters", () => {
     for (const change of [{ limits: [four, four] }, { internalClass: "6g" }, { externalClass: "6H" }]) {
       const said = refusal(threadStripping.solveNamed({ ...good, ...change }));
       expectHouseWording(said);
-      expect(said.where).toBe("thread-stripping");
+      expect(said.where).toMatch(/^thread-stripping( · limits)?$/);
     }
+  });
+
+  test("a class beside all four diameters is refused: nothing would be read from it", () => {
+    const said = refusal(threadStripping.solveNamed({ ...good, limits: [four], externalClass: "6g" }));
+    expect(said).toMatchObject({ code: "not-used", got: "externalClass, beside all four limit diameters" });
   });
 
   test("an unknown thread is refused", () => {
