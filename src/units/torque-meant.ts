@@ -1,7 +1,8 @@
 // What was meant where a torque is expected and something else was typed: ft/lbs, lb/ft, or pounds alone.
+import { forceNamed } from "./as-force.ts";
 import { buildUnit } from "./build-unit.ts";
 import { dimensions, sameDimension } from "./dimension.ts";
-import { atomOf, type Found, findAtom, measureOf } from "./find-atom.ts";
+import { type Found, measureOf } from "./find-atom.ts";
 import type { Factor } from "./unit-text.ts";
 
 export interface TorqueMeant {
@@ -11,12 +12,10 @@ export interface TorqueMeant {
 
 const isLength = ({ found }: Factor): boolean => sameDimension(measureOf(found).dimension, dimensions.length);
 
-/** The force itself, or the force of the same name as a mass. */
-function forceOf({ found }: Factor): Found | undefined {
-  if (sameDimension(measureOf(found).dimension, dimensions.force)) return found;
-  const { force } = atomOf(found);
-  return force === undefined || found.prefix !== "" ? undefined : findAtom(force);
-}
+const forceOf = (factor: Factor): Found | undefined =>
+  sameDimension(measureOf(factor.found).dimension, dimensions.force)
+    ? factor.found
+    : forceNamed(factor.found);
 
 export function torqueMeant(factors: readonly Factor[]): TorqueMeant | undefined {
   const [first, second] = factors;

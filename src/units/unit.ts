@@ -1,10 +1,11 @@
 // A unit text, trade notations included, becomes a Unit: exact factor, dimension, and the kinds it can stand for.
 // The kind a field expects decides where a trade writes a mass for a force, or "min" for a minute of arc.
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { asForce } from "./as-force.ts";
 import { buildUnit, has, type Unit } from "./build-unit.ts";
 import { clean } from "./clean.ts";
 import { inBaseWords } from "./dimension.ts";
-import { atomOf, findAtom } from "./find-atom.ts";
+import { findAtom } from "./find-atom.ts";
 import { type Kind, kinds, kindsAgree, withArticle } from "./kind.ts";
 import { type TorqueMeant, torqueMeant } from "./torque-meant.ts";
 import { type Factor, type Parsed, parseUnitText } from "./unit-text.ts";
@@ -125,19 +126,6 @@ function meant(factor: Factor, expected: Kind | undefined): Factor {
   const other = inAngles[factor.found.text];
   const found = other === undefined ? undefined : findAtom(other);
   return found ? { ...factor, found } : factor;
-}
-
-/** The same unit with every mass that has a force of the same name read as that force. */
-function asForce(factors: readonly Factor[]): readonly Factor[] | undefined {
-  let changed = false;
-  const forced = factors.map((factor) => {
-    const force = atomOf(factor.found).force;
-    const found = force === undefined || factor.found.prefix !== "" ? undefined : findAtom(force);
-    if (!found) return factor;
-    changed = true;
-    return { ...factor, found };
-  });
-  return changed ? forced : undefined;
 }
 
 function choose(typed: string, parsed: Parsed, expected: Kind | undefined): UnitReading | Problem {

@@ -36,9 +36,13 @@ describe("a text that has to be confirmed", () => {
     ));
 });
 
+test("a ± of a limit is carried into the check", async () => {
+  const page = await settled(given("a", "23.5 mm"), check("c", "a", { atMost: "24 mm ± 1 mm" }));
+  expect(cellAt(page, "c").value).toMatchObject({ type: "check", state: "unproven", uncertainty: 0.001 });
+});
+
 describe("a ± where nothing can carry it", () => {
   test.each([
-    ["a limit", "c", check("c", "a", { atMost: "24 mm ± 1 mm" })],
     ["an uncertainty", "c", check("c", "a", { atMost: "5 mm", uncertainty: "1 mm ± 0.1 mm" })],
     ["a formula", "w", working("w", 'a + "24 mm ± 1 mm"')],
     ["a formula that is one value", "w", working("w", "24 mm ± 1 mm")],

@@ -19,7 +19,7 @@ import { answered } from "./helpers.ts";
 type Typable = Exclude<AtomName, "mercury" | "water">;
 
 /** One of the unit in SI; "pi" multiplies. */
-const factors: Readonly<Record<Typable, string>> = {
+const factors = {
   "1": "1",
   m: "1",
   kg: "1",
@@ -99,7 +99,10 @@ const factors: Readonly<Record<Typable, string>> = {
   "%": "0.01",
   "‰": "0.001",
   ppm: "0.000001",
-};
+} as const satisfies Readonly<Record<Typable, string>>;
+
+const factorOf = (name: string): Rational =>
+  written(Object.entries(factors).find(([other]) => other === name)?.[1] ?? "0");
 
 /** Kelvin of a reading of 0 and of 100, for the units whose nought is not that of the kelvin. */
 const readings: readonly (readonly [unit: string, at0: string, at100: string])[] = [
@@ -167,13 +170,13 @@ const prefixed = Object.entries(atoms).flatMap(([name, atom]: [string, Atom]) =>
 describe("each prefix of each unit", () => {
   test("there are 47", () => expect(prefixed).toHaveLength(47));
   test.each(prefixed)("%s", (text, prefix, name) =>
-    expectFactor(text, multiply(written(prefixes[prefix] ?? "0"), written(factors[name as Typable]))),
+    expectFactor(text, multiply(written(prefixes[prefix] ?? "0"), factorOf(name))),
   );
 });
 
 test("the conventional densities behind mmHg and mmH2O", () => {
   const density = (hg: string, length: string) =>
-    exactDecimal(divide(written(factors[hg as Typable]), multiply(written("9.80665"), written(length))));
+    exactDecimal(divide(factorOf(hg), multiply(written("9.80665"), written(length))));
   expect(density("mmHg", "0.001")).toBe("13595.1");
   expect(density("ftH2O", "0.3048")).toBe("1000");
 });

@@ -14,14 +14,17 @@ const sources = [
   "unit-cases.json",
 ];
 
+const unescaped = (text: string): string =>
+  text
+    .replace(/\\u([\da-f]{4})/gi, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)))
+    .replace(/\\(.)/g, "$1");
+
 /** Every quoted text of the tests beside this one. */
 function written(): readonly string[] {
   const texts = sources.flatMap((name) => {
     const file = readFileSync(new URL(name, import.meta.url), "utf8");
     return Array.from(file.matchAll(/"((?:[^"\\\n]|\\.)*)"|'((?:[^'\\\n]|\\.)*)'/g), ([, double, single]) =>
-      double === undefined
-        ? (single ?? "").replaceAll('\\"', '"')
-        : (JSON.parse(`"${double.replaceAll("\\'", "'")}"`) as string),
+      unescaped(double ?? single ?? ""),
     );
   });
   return [...new Set(texts)].filter((text) => /\d/.test(text));

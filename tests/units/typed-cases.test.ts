@@ -16,7 +16,7 @@ type Read = readonly [text: string, kind: Kind | undefined, outcome: string, rea
 type Refused = readonly [text: string, kind: Kind | undefined, says: string, suggestions: readonly string[]];
 
 const reads = (rows: readonly Read[]): void =>
-  void test.each(rows)('"%s" as %s: %s, %s', (text, kind, outcome, readAs) => {
+  test.each(rows)('"%s" as %s: %s, %s', (text, kind, outcome, readAs) => {
     const found = scan(text, kind);
     expect(found.problem && found.outcome === "refuse" ? sentence(found.problem) : found.outcome).toBe(
       outcome,
@@ -26,7 +26,7 @@ const reads = (rows: readonly Read[]): void =>
 
 /** Each suggestion has to be readable in the same field. */
 const refuses = (rows: readonly Refused[]): void =>
-  void test.each(rows)('"%s" as %s is refused, %s: %j', (text, kind, says, suggestions) => {
+  test.each(rows)('"%s" as %s is refused, %s: %j', (text, kind, says, suggestions) => {
     const found = scan(text, kind);
     expect(found.outcome).toBe("refuse");
     expect(found.problem && sentence(found.problem)).toContain(says);
