@@ -228,6 +228,7 @@ export const selectBolts = method({
     potentials: {
       kind: "list",
       says: "figures of the proof",
+      recordOnly: true,
       of: {
         part: { kind: "text", says: "hole, bolt or all" },
         tag: { kind: "text", says: "tag" },
