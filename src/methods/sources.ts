@@ -271,7 +271,7 @@ export const oversizePractice = source({
 export const assignmentProof = source({
   body: "H. W. Kuhn",
   title: "The Hungarian method for the assignment problem, Naval Research Logistics Quarterly 2 (1955)",
-  at: "optimality by dual potentials",
+  at: "bounds that prove an assignment the cheapest",
   known: "memory",
 });
 export const planeFit = source({ title: "plane through the readings by least squares", known: "derived" });

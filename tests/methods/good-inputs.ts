@@ -103,6 +103,7 @@ export const goodInputs: Readonly<Record<string, Inputs>> = {
     innerDiameter: "28 mm",
     washerThickness: "4 mm",
     washerOutsideDiameter: "44 mm",
+    spreadAngle: "45 deg",
     limitPressure: "700 MPa",
   },
   "fit-limits-iso": { size: "25 mm", hole: "H7", shaft: "k6" },
