@@ -329,6 +329,12 @@ export const engagementLength = source({
   known: "second-hand",
 });
 export const exponentialFit = shigley9("eq. 8-23 and Table 8-8, p. 430");
+export const gaugeResolution = source({
+  body: "JCGM",
+  title: "JCGM 100 (GUM)",
+  at: "F.2.2.1, a step of a display as a rectangular distribution: step over the root of 12",
+  known: "memory",
+});
 export const trialStatistics = source({
   title: "mean, standard deviation and nut factor of a trial; statistics on preload, not on the nut factor",
   known: "derived",

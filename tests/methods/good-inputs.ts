@@ -270,6 +270,8 @@ export const goodInputs: Readonly<Record<string, Inputs>> = {
     torque: "480 N.m",
     diameter: "24 mm",
     stretches: ["0.230 mm", "0.217 mm", "0.210 mm", "0.222 mm", "0.205 mm", "0.223 mm"],
+    coverage: "95 %",
+    confidence: "95 %",
     boltStiffness: "653.6 kN/mm",
   },
 };
