@@ -10,7 +10,9 @@ import type {
   TableColumn,
   TableValue,
 } from "../engine/cell.ts";
+import { reservationWords, whyAlone } from "../engine/check-parts.ts";
 import { plainText } from "../engine/prose.ts";
+import { oddReadings, setAsidesOf } from "../engine/set-asides.ts";
 import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { inUnit } from "../units/in-unit.ts";
@@ -24,6 +26,7 @@ import {
   noteName,
   rowState,
   stateOf,
+  unsourcedNames,
   whyNoAnswer,
 } from "./checked-page.ts";
 import { type ProblemRecord, problemRecord, worded } from "./outcome.ts";
@@ -32,8 +35,12 @@ import { numberRecord, type ValueRecord, valueRecord } from "./values.ts";
 export const pageRecord = (page: CheckedPage) => ({
   file: page.file,
   title: page.title,
+  setAside: page.cells.flatMap(asideRecords),
+  odd: page.cells.flatMap((cell) => oddReadings(cell).map((one) => ({ reading: cell.name, ...one }))),
   checks: page.cells.filter(isCheck).map((cell) => checkRecord(cell, page.unitOf)),
   cells: page.cells.filter((cell) => !isCheck(cell)).flatMap((cell) => cellRecords(cell, page.unitOf)),
+  warnings: page.cells.flatMap(warningRecords),
+  sourceNotStated: unsourcedNames(page.cells),
   ...(page.remarks.length > 0 && {
     remarks: page.remarks.map(({ cell, found }) => problemRecord(found.at(noteName(cell)))),
   }),
@@ -51,16 +58,78 @@ function checkRecord(cell: Cell, unitOf: UnitChoice) {
     state: rowState(row),
     ...(isProblem(row.value) ? { ...nothing, why: worded(root(row.value)) } : judged(row.value, unitOf)),
   }));
-  return { ...start, ...nothing, why: value.why, rows };
+  return {
+    ...start,
+    ...nothing,
+    why: whyAlone(value),
+    mayNotHold: reservationWords(value.reservations),
+    rows,
+  };
 }
 
-const nothing = { value: null, unit: "", limit: null };
+const nothing = { value: null, unit: "", limit: null, limits: null, doubt: null, mayNotHold: [] };
 
 function judged(value: CheckValue, unitOf: UnitChoice) {
   const limit = limitText(value) || null;
-  if (value.yes !== undefined) return { value: value.yes, unit: "", limit, why: value.why };
-  const { value: number, unit } = numberRecord(value.si, value.unit ?? unitOf(value.kind ?? "ratio"), "");
-  return { value: number, unit, limit, why: value.why };
+  const stood = {
+    why: whyAlone(value),
+    mayNotHold: reservationWords(value.reservations),
+    fromMemory: value.memory,
+    sourceNotStated: value.unsourced,
+    ...(value.waived && { waived: value.waived, withoutWaiver: value.judged }),
+  };
+  if (value.yes !== undefined)
+    return { value: value.yes, unit: "", limit, limits: null, doubt: null, ...stood };
+  const shown = value.unit ?? unitOf(value.kind ?? "ratio");
+  const { value: number, unit } = numberRecord(value.si, shown, "");
+  const inShown = (si: number | undefined) => (si === undefined ? null : inUnit(si, shown));
+  const { atLeast, atMost } = value.limits;
+  return {
+    value: number,
+    unit,
+    limit,
+    limits: { atLeast: inShown(atLeast), atMost: inShown(atMost), unit },
+    doubt: doubtRecord(value, shown, unit),
+    ...stood,
+  };
+}
+
+/** The half-width that judged, and what it comes from; none where nothing is stated. */
+function doubtRecord({ uncertainty, carried }: CheckValue, shown: Unit, unit: string) {
+  const { offset: _, ...width } = shown; // a half-width is a difference
+  return uncertainty > 0 ? { halfWidth: inUnit(uncertainty, width), unit, from: carried.from } : null;
+}
+
+function asideRecords(cell: Cell) {
+  return setAsidesOf(cell).map(({ place, value, why, by, when, now }) => ({
+    reading: cell.name,
+    place,
+    value,
+    why,
+    by: by || null,
+    when: when || null,
+    now,
+  }));
+}
+
+/** Every warning of a method, with the outputs that it spoils. */
+function warningRecords({ name, value }: Cell) {
+  const of = (solution: Solution, at: string) =>
+    solution.warnings.map((warning) => ({
+      name: at,
+      ...problemRecord(warning),
+      spoils: Object.entries(solution.spoilt).flatMap(([output, by]) =>
+        by.some((one) => one.code === warning.code && one.what === warning.what) ? [output] : [],
+      ),
+    }));
+  if (isProblem(value)) return [];
+  if (value.type === "solution") return of(value.solution, name);
+  if (value.type !== "rows") return [];
+  return value.rows.flatMap((row) =>
+    !isProblem(row.value) && row.value.type === "solution"
+      ? of(row.value.solution, `${name} ${row.key}`)
+      : [],
+  );
 }
 
 interface CellRecord {

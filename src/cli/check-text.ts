@@ -1,5 +1,7 @@
 // Checked pages as lines of text: exceptions first, then what has no answer, then a count.
 import type { Cell, ChecksValue, CheckValue } from "../engine/cell.ts";
+import { reservationWords, whyAlone } from "../engine/check-parts.ts";
+import { oddReadings, setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import {
@@ -12,6 +14,7 @@ import {
   rowName,
   rowState,
   stateOf,
+  unsourcedNames,
   whyNoAnswer,
 } from "./checked-page.ts";
 import { columns, padEnd } from "./columns.ts";
@@ -28,9 +31,34 @@ export function pageLines(page: CheckedPage): string[] {
   const silent = withoutAnswer(page);
   return [
     `${page.file}: ${page.title}`,
+    ...asideLines(page),
     ...(checks.length === 0 ? ["  no checks on this page"] : checks.flatMap(checkLines)),
     ...(silent.length === 0 ? [] : ["", "  no answer elsewhere", ...columns(silent, "    ")]),
     ...remarkLines(page),
+    ...caveatLines(page),
+  ];
+}
+
+/** Readings that are kept and not used stand before all that is judged without them. */
+function asideLines({ cells }: CheckedPage): string[] {
+  return cells.flatMap((cell) => {
+    const aside = setAsidesOf(cell);
+    if (aside.length === 0) return [];
+    const n = aside.length === 1 ? "1 reading" : `${aside.length} readings`;
+    return [
+      `  ${padEnd("set aside", stateWidth)}  ${cell.name}: ${n} kept and not used`,
+      ...setAsideSentences(aside).map((text) => `${" ".repeat(stateWidth + 4)}${text}`),
+    ];
+  });
+}
+
+/** What the page rests on that is far from the rest, or that nobody has stated. */
+function caveatLines({ cells }: CheckedPage): string[] {
+  const unsourced = unsourcedNames(cells);
+  const odd = cells.flatMap((cell) => oddReadings(cell).map(({ place, value }) => [cell.name, place, value]));
+  return [
+    ...(odd.length > 0 ? ["", "  far from the others of its group, and used", ...columns(odd, "    ")] : []),
+    ...(unsourced.length > 0 ? ["", `  source not stated: ${unsourced.join(", ")}`] : []),
   ];
 }
 
@@ -48,14 +76,24 @@ function checkLines(cell: Cell): string[] {
 
 function reasons(cell: Cell, value: Cell["value"]): string[] {
   if (isProblem(value)) return [whyNoAnswer(cell)];
-  if (value.type === "checks") return [value.why, ...rowLines(value)];
+  if (value.type === "checks")
+    return [
+      whyAlone(value),
+      ...reservationWords(value.reservations).map((text) => `it may not hold: ${text}`),
+      ...rowLines(value),
+    ];
   return value.type === "check" ? oneReason(value) : [];
 }
 
-function oneReason({ why, waived, judged }: CheckValue): string[] {
-  if (!waived) return [why];
+function oneReason(value: CheckValue): string[] {
+  const { waived, judged } = value;
+  const said = [
+    whyAlone(value),
+    ...reservationWords(value.reservations).map((text) => `it may not hold: ${text}`),
+  ];
+  if (!waived) return said;
   const without = judged === "proven" ? "" : `; without the waiver: ${judged}`;
-  return [why, `waived by ${waived.by}: ${waived.why}${without}`];
+  return [...said, `waived by ${waived.by}: ${waived.why}${without}`];
 }
 
 /** The rows that are not proven, worst first. */

@@ -56,6 +56,12 @@ async function settled(live: LivePage, file: string): Promise<CheckedPage> {
 
 export const isCheck = (cell: Cell): boolean => cell.item.kind === "check";
 
+/** Givens of which no source is stated, or none for the value that stands there. */
+export const unsourcedNames = (cells: readonly Cell[]): readonly string[] =>
+  cells.flatMap(({ name, value }) =>
+    !isProblem(value) && value.type === "quantity" && value.sourceState !== "stated" ? [name] : [],
+  );
+
 /** The worst state stands for a check that is asked row by row. */
 export function stateOf({ value }: Cell): State {
   return isProblem(value) || (value.type !== "check" && value.type !== "checks") ? "no answer" : value.state;

@@ -1,6 +1,6 @@
 // A solution as lines of text: outputs, working in symbols and in numbers, notes, warnings, sources.
 import { plain, symbolOf } from "../formula/show.ts";
-import type { OutputValue } from "../methods/field.ts";
+import { isRecordOnly, type OutputValue } from "../methods/field.ts";
 import type { AnyMethod } from "../methods/index.ts";
 import type { Solution, WorkedStep } from "../methods/solution.ts";
 import { cite } from "../source.ts";
@@ -38,7 +38,7 @@ function uncheckedLine(id: string): string[] {
 }
 
 function outputLines(m: AnyMethod, solution: Solution, units: OutputUnits): string[] {
-  const entries = Object.entries(solution.outputs);
+  const entries = Object.entries(solution.outputs).filter(([name]) => !isRecordOnly(m.outputs[name]));
   const figures = alignFigures(entries.map(([name, value]) => valueRecord(value, units.ofOutput(name)).text));
   const rows = columns(
     entries.map(([name], i) => {

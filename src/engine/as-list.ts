@@ -48,10 +48,22 @@ export function answerRow(
   const row: Row = { ...texts(tags), [key]: text(value) };
   if (isProblem(answer)) return { ...row, problem: text(sentence(root(answer))) };
   if (answer.type === "formula") return { ...row, value: scalar(answer) };
+  const isHeld = answer.standing.reservations.length > 0;
   for (const [name, output] of Object.entries(answer.solution.outputs))
-    if (output.kind !== "list") row[name] = output;
+    if (output.kind !== "list") row[name] = isHeld ? heldBack(output) : output;
   return row;
 }
+
+/** A verdict on a number that may not hold is at most unproven, in a list and in what is drawn from it too. */
+const heldBack = (output: ScalarOutput): ScalarOutput =>
+  output.kind === "text" && output.text === "proven" ? text("unproven") : output;
+
+export const heldList = ({ rows }: ListOutput): ListOutput => ({
+  kind: "list",
+  rows: rows.map((row) =>
+    Object.fromEntries(Object.entries(row).map(([name, output]) => [name, heldBack(output)])),
+  ),
+});
 
 function scalar({ kind, si, unit, named }: FormulaValue): ScalarOutput {
   if (kind === "yes/no") return { kind, yes: si === 1 };

@@ -159,6 +159,8 @@ export interface PictureValue {
   readonly type: "picture";
   readonly picture: string;
   readonly inputs: Readonly<Record<string, PictureInput>>;
+  /** Why what is drawn may not hold. */
+  readonly reservations: readonly Problem[];
 }
 
 /** A number with its kind, a text, a truth, or why there is none. */

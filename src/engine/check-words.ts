@@ -91,7 +91,9 @@ export function reason(
   ].filter(Boolean);
   const doubt = guard > 0 ? ` ± ${formatIn(guard, differenceUnit(shown), { significant: 2 })}` : "";
   const causes =
-    from.length > 0 ? ` from ${from.slice(0, 3).join(", ")}${from.length > 3 ? " and others" : ""}` : "";
+    from.length > 0
+      ? `; its ± comes from ${from.slice(0, 3).join(", ")}${from.length > 3 ? " and others" : ""}`
+      : "";
   const word = judged === "unproven" ? `, too close to the limit to call${causes}` : "";
   return `${text(that.si, digits)}${doubt} against ${bounds.join(" and ")}${word}`;
 }

@@ -153,7 +153,7 @@ function builtRows(
   for (const row of contexts) {
     if (row.problem) return row.problem;
     const built = rowsInput(field, [columns], { get: results.get, keys: results.keys, row }, into);
-    if (isProblem(built)) return built.with({ what: `${each} ${row.value} · ${built.what}` });
+    if (isProblem(built)) return inPart(built, `${each} ${row.value}`);
     rows.push(...built);
   }
   return rows;
@@ -236,7 +236,7 @@ function rowsInput(
     const only = columns.length === 1 ? columns[0] : undefined;
     if (typeof row === "string" && only && isQuantityField(only)) {
       const value = quantityInput(only.kind, row, results, into);
-      if (isProblem(value)) return value.with({ what: `row ${index + 1} · ${value.what}` });
+      if (isProblem(value)) return inPart(value, `row ${index + 1}`);
       read.push(value);
       continue;
     }
@@ -254,10 +254,14 @@ function rowsInput(
         field && isQuantityField(field)
           ? quantityInput(field.kind, text, results, into)
           : textInput(text, results, into);
-      if (isProblem(value)) return value.with({ what: `row ${index + 1} · ${column} · ${value.what}` });
+      if (isProblem(value)) return inPart(value, `row ${index + 1} · ${column}`);
       values[column] = value;
     }
     read.push(values);
   }
   return read;
 }
+
+/** The part of a list that a problem is about; a reading that is not there names its own place. */
+export const inPart = (found: Problem, part: string): Problem =>
+  found.code === "not-measured" ? found : found.with({ what: `${part} · ${found.what}` });

@@ -1,5 +1,6 @@
 // What a place lacks: readings set aside and not read again, blanks, expected readings without a row.
 // A value from fewer readings than the plan expects holds for those readings only.
+import { grouped } from "../grouped.ts";
 import { type Problem, problem } from "../problem.ts";
 import { type Contribution, own } from "../standing.ts";
 import type { ReadingState, TableColumn, TableValue } from "./cell.ts";
@@ -57,7 +58,7 @@ export function lackingReadings(
       problem({
         code: "readings-set-aside",
         what: `${what} with ${aside.length} ${aside.length === 1 ? "reading" : "readings"} set aside`,
-        why: `judged on fewer readings than the plan expects: ${[...new Set(aside.map(words))].join("; ")}`,
+        why: `judged on fewer readings than the plan expects: ${words(aside)}`,
       }),
     );
   const asked = table.columns.find(({ name: one }) => one === column);
@@ -72,8 +73,16 @@ export function lackingReadings(
   return reservations;
 }
 
-const words = ({ place, why, by }: TableValue["setAside"][number]): string =>
-  `${place.replaceAll(" · ", ", ")}: ${why}${by === "" ? "" : `, ${by}`}`;
+/** "13, up split; 13, lo split: gauge slipped, fitter B": places of one reason together. */
+function words(aside: TableValue["setAside"]): string {
+  const alike = grouped(aside, ({ why, by }) => (by === "" ? why : `${why}, ${by}`));
+  return [...alike]
+    .map(([reason, few]) => {
+      const places = [...new Set(few.map(({ place }) => place.replaceAll(" · ", ", ")))];
+      return `${places.join("; ")}: ${reason}`;
+    })
+    .join("; ");
+}
 
 const isNumeric = (column: TableColumn): boolean => column.kind !== "tag" && column.kind !== "text";
 const counted = (state: ReadingState | undefined): boolean => state !== "corrected" && state !== "set aside";

@@ -1,53 +1,97 @@
 // What a picture draws: numbers and texts of the page, or the reason why one is not there.
 import type { PictureItem } from "../document/item.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { clear, joined, reserved, type Standing } from "../standing.ts";
 import { dimensionWords } from "../units/dimension.ts";
 import { kindsOf } from "../units/kind.ts";
 import { oneValue } from "../units/quantity.ts";
-import { asList } from "./as-list.ts";
-import type { PictureInput, PictureValue } from "./cell.ts";
+import { asList, heldList } from "./as-list.ts";
+import type { CellValue, FormulaValue, PictureInput, PictureValue } from "./cell.ts";
 import { looksLikeQuantity, workOut } from "./formula.ts";
+import { lackingReadings } from "./lacking-readings.ts";
 import { pictureFault } from "./picture-faults.ts";
 import { type PictureField, pictureDeclared } from "./picture-inputs.ts";
 import { type Results, upstream } from "./scope.ts";
 
 export function pictureValue(item: PictureItem, results: Results): PictureValue | Problem {
   const of = pictureDeclared(item.picture)?.of;
-  const inputs = Object.fromEntries(
-    Object.entries(item.of).map(([name, text]) => [name, pictureInput(text, results, of?.[name])]),
+  const drawn = Object.entries(item.of).map(
+    ([name, text]) => [name, drawnInput(text, results, of?.[name])] as const,
   );
-  return pictureFault(item.picture, inputs) ?? { type: "picture", picture: item.picture, inputs };
+  const inputs = Object.fromEntries(drawn.map(([name, { input }]) => [name, input]));
+  const { reservations } = joined(drawn.map(([, { standing }]) => standing));
+  return (
+    pictureFault(item.picture, inputs) ?? { type: "picture", picture: item.picture, inputs, reservations }
+  );
 }
 
-function pictureInput(text: string, results: Results, field: PictureField | undefined): PictureInput {
-  if (field?.is === "word" && field.choices.includes(text)) return { kind: "text", text };
+interface Drawn {
+  readonly input: PictureInput;
+  readonly standing: Standing;
+}
+
+const plain = (input: PictureInput): Drawn => ({ input, standing: clear });
+
+function drawnInput(text: string, results: Results, field: PictureField | undefined): Drawn {
+  if (field?.is === "word" && field.choices.includes(text)) return plain({ kind: "text", text });
   if (looksLikeQuantity(text)) {
     const read = oneValue(text);
     if (!isProblem(read))
-      return { kind: read.kind ?? kindsOf(read.unit.dimension)[0] ?? "ratio", si: read.si };
+      return plain({ kind: read.kind ?? kindsOf(read.unit.dimension)[0] ?? "ratio", si: read.si });
   }
-  const plain = namedOutput(text, results);
-  if (plain) return plain;
+  const named = namedOutput(text, results);
+  if (named) return named;
   const worked = workOut("picture", undefined, text, results);
-  if (isProblem(worked)) return worked;
-  if (worked.kind === "yes/no") return { kind: "yes/no", yes: worked.si === 1 };
-  return worked.kind === undefined
+  return isProblem(worked)
+    ? plain(worked)
+    : { input: numberOf(text, worked), standing: worked.named.standing };
+}
+
+function numberOf(text: string, { kind, si, dimension }: FormulaValue): PictureInput {
+  if (kind === "yes/no") return { kind, yes: si === 1 };
+  return kind === undefined
     ? problem({
         code: "no-kind",
         what: text,
-        got: dimensionWords(worked.dimension),
+        got: dimensionWords(dimension),
         must: "be a quantity with a name of its own, to be drawn",
       })
-    : { kind: worked.kind, si: worked.si };
+    : { kind, si };
 }
 
 /** Texts, lists and tables can be drawn too, so a plain name is looked up before it is read as a formula. */
-function namedOutput(text: string, results: Results): PictureInput | undefined {
+function namedOutput(text: string, results: Results): Drawn | undefined {
   const [name = "", part] = text.split(".");
   const cell = results.get(name);
   if (cell === undefined) return undefined;
-  if (isProblem(cell)) return upstream(text, cell);
-  if (cell.type === "text") return { kind: "text", text: cell.text };
-  if (cell.type === "solution" && part !== undefined) return cell.solution.outputs[part];
-  return part === undefined ? asList(cell) : undefined;
+  if (isProblem(cell)) return plain(upstream(text, cell));
+  if (cell.type === "text") return plain({ kind: "text", text: cell.text });
+  if (cell.type === "solution" && part !== undefined) {
+    const output = cell.solution.outputs[part];
+    const isHeld = cell.standing.reservations.length > 0;
+    return (
+      output && {
+        input: isHeld && output.kind === "list" ? heldList(output) : output,
+        standing: cell.standing,
+      }
+    );
+  }
+  const list = part === undefined ? asList(cell) : undefined;
+  return list && { input: list, standing: standingOfList(cell, name) };
+}
+
+/** What a drawn table or list of answers stands on: what was set aside, and what each answer hands on. */
+function standingOfList(cell: CellValue, name: string): Standing {
+  if (cell.type === "table")
+    return reserved(
+      clear,
+      ...lackingReadings(cell, name, undefined).filter(({ code }) => code === "readings-set-aside"),
+    );
+  if (cell.type !== "rows") return clear;
+  return joined(
+    cell.rows.flatMap(({ value }) => {
+      if (isProblem(value)) return [];
+      return [value.type === "formula" ? value.named.standing : value.standing];
+    }),
+  );
 }

@@ -253,7 +253,7 @@ function column(
   const alone = row?.table === name && (row.only !== undefined || table.key.length < 2);
   if (row && alone && all.length === 1) {
     const [value] = values;
-    if (value === undefined) return missingReading(fullName, row);
+    if (value === undefined) return missingReading(row);
     return number(found.kind, value, fullName, { standing: withDoubt(standing, doubts[0]) });
   }
   return numbers(
@@ -263,13 +263,15 @@ function column(
 }
 
 /** Where each row stands by itself, a blank says so; it is neither zero nor left out. */
-const missingReading = (what: string, row: RowContext): Problem =>
-  problem({
-    code: "missing",
-    what: `${what} · ${[...new Set(Object.values(row.tags))].join(" · ")}`,
-    got: "no reading",
-    must: "be read",
+const missingReading = (row: RowContext): Problem => {
+  const [first = "", ...more] = new Set(Object.values(row.tags));
+  const noun = /^([a-z]+[^s])s$/.exec(row.table)?.[1] ?? row.table;
+  return problem({
+    code: "not-measured",
+    what: [`${noun} ${first}`, ...more].join(", "),
+    why: "not measured yet",
   });
+};
 
 export function unknownName(name: string, known: readonly string[]): Problem {
   const near = nearest(

@@ -10,7 +10,7 @@ import { type Unit, unit } from "../units/unit.ts";
 import type { CellValue, FormulaValue } from "./cell.ts";
 import { workOut } from "./formula.ts";
 import { fromMemory } from "./given.ts";
-import { type Into, inputValue } from "./inputs.ts";
+import { type Into, inPart, inputValue } from "./inputs.ts";
 import type { Results } from "./scope.ts";
 import { solved } from "./solved.ts";
 
@@ -45,7 +45,7 @@ export function methodWorking(item: MethodItem, results: Results): CellValue | P
   const into: Into = { name: item.name, take: (standing) => void standings.push(standing) };
   for (const [name, text] of Object.entries(item.of)) {
     const value = inputValue(found.inputs[name], text, results, into);
-    if (isProblem(value)) return value.with({ what: `${name} · ${value.what}` });
+    if (isProblem(value)) return inPart(value, name);
     inputs[name] = value;
   }
   const solution = solved(item, results.row?.value ?? "", inputs, () => found.solveNamed(inputs));

@@ -50,6 +50,8 @@ export type OutputField =
       readonly kind: "list";
       readonly says?: string;
       readonly optional?: boolean;
+      /** For the record (--json) alone: nobody at the bench reads it. */
+      readonly recordOnly?: true;
       readonly of: Readonly<
         Record<
           string,
@@ -57,6 +59,9 @@ export type OutputField =
         >
       >;
     };
+
+export const isRecordOnly = (output: OutputField | undefined): boolean =>
+  output?.kind === "list" && output.recordOnly === true;
 
 /** A value that has been read already: SI number, and the unit it was typed in where there was one. */
 export interface SiValue {

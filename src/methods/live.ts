@@ -1,6 +1,6 @@
 // Which names the answer rests on: back from the outputs, and from limits that weigh one thing against
 // another, through the steps that ran to the inputs they read.
-import { isPartlyKnown } from "./inside.ts";
+import { isPartlyKnown, isRows } from "./inside.ts";
 import type { Procedure } from "./method.ts";
 import type { PlannedStep } from "./plan.ts";
 import type { Workspace } from "./workspace.ts";
@@ -25,6 +25,7 @@ function readByProcedure(work: Workspace): readonly string[] {
   const reads = work.d.procedure?.reads;
   const chosen = chosenOf(work);
   if (reads === undefined) return Object.keys(work.d.inputs);
+  if (typeof reads === "function") return reads(Object.fromEntries(work.values));
   if (isOneList(reads)) return reads;
   return (chosen === undefined ? undefined : reads[chosen]) ?? Object.keys(work.d.inputs);
 }
@@ -41,7 +42,7 @@ function edgesOf(work: Workspace): ReadonlyMap<string, readonly string[]> {
     edges.set(name, [...(edges.get(name) ?? []), ...uses]);
   for (const step of stepsOf(work)) if (work.values.has(step.name)) add(step.name, step.uses);
   for (const { list, steps } of work.ready.each)
-    for (const step of steps)
+    for (const step of steps.filter(({ uses }) => uses.every((used) => isInSomeRow(work, list, used))))
       add(
         `${list}.${step.name}`,
         step.uses.map((used) => (isColumn(work, list, used) ? `${list}.${used}` : used)),
@@ -58,6 +59,16 @@ function edgesOf(work: Workspace): ReadonlyMap<string, readonly string[]> {
         Object.keys(field.of).map((column) => `${list}.${column}`),
       );
   return edges;
+}
+
+/** A name outside the rows has a value or not; a column is looked for row by row. */
+function isInSomeRow(work: Workspace, list: string, name: string): boolean {
+  const rows = work.values.get(list);
+  return (
+    work.values.has(name) ||
+    isPartlyKnown(work.values, name) ||
+    (isRows(rows) && rows.some((row) => Object.hasOwn(row, name)))
+  );
 }
 
 function isColumn({ d, ready }: Workspace, list: string, name: string): boolean {

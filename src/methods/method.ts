@@ -52,10 +52,13 @@ export interface Procedure {
     >
   >;
   /**
-   * The inputs it reads, where it does not read all of them: for every variant alike, or variant by
-   * variant. What neither it nor a step reads is refused when it is given.
+   * The inputs it reads, where it does not read all of them: for every variant alike, variant by
+   * variant, or by what is given. What neither it nor a step reads is refused when it is given.
    */
-  readonly reads?: readonly string[] | Readonly<Record<string, readonly string[]>>;
+  readonly reads?:
+    | readonly string[]
+    | Readonly<Record<string, readonly string[]>>
+    | ((inputs: Insides) => readonly string[]);
   readonly run: (inputs: Insides) => Insides | Problem;
   /** Sources and remarks that depend on the row found. */
   readonly remarks?: (inputs: Insides) => readonly string[];

@@ -271,7 +271,7 @@ export const oversizePractice = source({
 export const assignmentProof = source({
   body: "H. W. Kuhn",
   title: "The Hungarian method for the assignment problem, Naval Research Logistics Quarterly 2 (1955)",
-  at: "optimality by dual potentials",
+  at: "bounds that prove an assignment the cheapest",
   known: "memory",
 });
 export const planeFit = source({ title: "plane through the readings by least squares", known: "derived" });
@@ -329,6 +329,12 @@ export const engagementLength = source({
   known: "second-hand",
 });
 export const exponentialFit = shigley9("eq. 8-23 and Table 8-8, p. 430");
+export const gaugeResolution = source({
+  body: "JCGM",
+  title: "JCGM 100 (GUM)",
+  at: "F.2.2.1, a step of a display as a rectangular distribution: step over the root of 12",
+  known: "memory",
+});
 export const trialStatistics = source({
   title: "mean, standard deviation and nut factor of a trial; statistics on preload, not on the nut factor",
   known: "derived",

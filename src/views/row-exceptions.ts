@@ -1,11 +1,13 @@
 // Exceptions among the rows of a line: checks by row, answers by row, and readings that are missing or odd.
-import type { Cell } from "../engine/cell.ts";
+
+import { nounOfRows } from "../document/place-words.ts";
+import type { Cell, CheckValue } from "../engine/cell.ts";
+import { whyAlone } from "../engine/check-parts.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import { rowName, rowState } from "./items/checks.ts";
 import { onScreen } from "./on-screen.ts";
 import { inPlace } from "./problem-note.ts";
-import { nounOfRows } from "./readings/place-words.ts";
 import { stepsOf } from "./readings/places.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import type { Exception } from "./summary.ts";
@@ -43,7 +45,7 @@ function ofChecks({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]): 
       const listed = rows.map(({ key, value: check }) => ({
         key,
         says: rowName(noun, key),
-        words: isProblem(check) ? waitWords(check) : onScreen(check.why),
+        words: isProblem(check) ? waitWords(check) : checkWords(check),
       }));
       const words =
         noun === "finding"
@@ -59,6 +61,18 @@ function inState(state: State, n: number): string {
   if (state === "no answer") return n === 1 ? "has no answer" : "have no answer";
   return `${n === 1 ? "is" : "are"} ${state}`;
 }
+
+const checkWords = (check: CheckValue): string =>
+  [onScreen(whyAlone(check)), ...shortReservations(check).map((words) => `may not hold: ${words}`)].join(
+    "; ",
+  );
+
+/** Why a number may not hold, in few words: the whole sentence stands at the check, what was set aside leads. */
+export const shortReservations = ({ reservations }: Pick<CheckValue, "reservations">): readonly string[] => [
+  ...new Set(
+    reservations.map(({ code, what, why }) => onScreen(code.startsWith("readings-") ? what : (why ?? what))),
+  ),
+];
 
 /** What a row without an answer waits for, in few words: the whole story stands at its own line. */
 function waitWords(check: Problem): string {

@@ -1,12 +1,14 @@
 // Exceptions first: what fails, what has no answer, what is unproven or waived, then how much is proven.
-import type { Cell } from "../engine/cell.ts";
+import type { Cell, CheckValue } from "../engine/cell.ts";
+import { whyAlone } from "../engine/check-parts.ts";
+import { setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import { type Child, el, replace } from "./dom.ts";
 import { lineLink } from "./more.ts";
 import { onScreen } from "./on-screen.ts";
 import { inPlace } from "./problem-note.ts";
-import { type RowException, rowExceptions, statesOf } from "./row-exceptions.ts";
+import { type RowException, rowExceptions, shortReservations, statesOf } from "./row-exceptions.ts";
 import type { SheetContext } from "./sheet-context.ts";
 import { type Mark, stateMark, stateWord } from "./state-mark.ts";
 import { capital, counted } from "./words.ts";
@@ -24,6 +26,9 @@ export function stateOf(cell: Cell): State | undefined {
   return cell.value.type === "check" || cell.value.type === "checks" ? cell.value.state : undefined;
 }
 
+const held = (value: CheckValue): readonly string[] =>
+  shortReservations(value).map((words) => `May not hold: ${words}.`);
+
 /** One entry for each thing to look at; lines that only wait for another are counted with it. */
 export function exceptions(
   cells: readonly Cell[],
@@ -33,7 +38,7 @@ export function exceptions(
   for (const { name, guilty } of cells)
     if (guilty !== undefined && guilty !== name) waiting.set(guilty, (waiting.get(guilty) ?? 0) + 1);
   const found = cells.flatMap((cell): readonly Exception[] => {
-    const { name, value } = cell;
+    const { name, item, value } = cell;
     if (isProblem(value)) {
       if (cell.guilty !== undefined && cell.guilty !== name) return [];
       const wait = waiting.get(name) ?? 0;
@@ -48,14 +53,19 @@ export function exceptions(
           name,
           words: value.waived
             ? `by ${value.waived.by}: ${value.waived.why}`
-            : onScreen(`${capital(value.why)}.`),
+            : [onScreen(`${capital(whyAlone(value))}.`), ...held(value)].join(" "),
         },
       ];
+    if (item.kind === "reading" && value.type === "table") {
+      const aside = asideException(cell);
+      return [...(aside ? [aside] : []), ...rowExceptions(cell, itemOf)];
+    }
     if (value.type === "solution")
       return value.solution.warnings.map((warning) => ({ mark: "warning", name, words: shortly(warning) }));
     return rowExceptions(cell, itemOf);
   });
   const order: readonly Mark[] = [
+    "set aside",
     ...states.filter((state) => state !== "waived"),
     "waived",
     "missing",
@@ -63,6 +73,26 @@ export function exceptions(
     "warning",
   ];
   return [...found].sort((a, b) => order.indexOf(a.mark) - order.indexOf(b.mark));
+}
+
+const mostAside = 8;
+
+/** Every reading that is kept and not used, with who and why: it leads, since all that follows rests on the others. */
+function asideException(cell: Cell): Exception | undefined {
+  const all = setAsidesOf(cell);
+  if (all.length === 0) return undefined;
+  const said = setAsideSentences(all);
+  const rest = said.length - mostAside;
+  const rows = said
+    .slice(0, mostAside)
+    .map((text) => ({ key: "", says: onScreen(`${capital(text)}.`), words: "" }));
+  const more = rest > 0 ? [{ key: "", says: `and ${rest} more`, words: "" }] : [];
+  return {
+    mark: "set aside",
+    name: cell.name,
+    words: `${counted(all.length, "reading")} kept and not used:`,
+    rows: [...rows, ...more],
+  };
 }
 
 /** What follows and what to do; the figures stand at the line itself. */
@@ -88,8 +118,8 @@ function rowParts(
         " ",
         el(
           "span",
-          { class: words === "" ? "finding-row short" : "finding-row" },
-          el("a", { href: context.address(name, key) }, says),
+          { class: words === "" && key !== "" ? "finding-row short" : "finding-row" },
+          key === "" ? says : el("a", { href: context.address(name, key) }, says),
           words === "" ? "" : ` ${words}`,
         ),
       ]),
@@ -103,6 +133,7 @@ const notCovered = /\bnot cover/i;
 /** Lines that rest on a source nobody saw, and those that say what the page leaves out. */
 export function caveats(cells: readonly Cell[]): {
   readonly memory: readonly string[];
+  readonly unsourced: readonly string[];
   readonly left: readonly string[];
 } {
   const recalled = ({ item, value }: Cell): boolean =>
@@ -112,6 +143,9 @@ export function caveats(cells: readonly Cell[]): {
       value.solution.sources.some(({ known }) => known === "memory"));
   return {
     memory: cells.filter(recalled).map(({ name }) => name),
+    unsourced: cells.flatMap(({ name, value }) =>
+      !isProblem(value) && value.type === "quantity" && value.sourceState !== "stated" ? [name] : [],
+    ),
     left: cells.flatMap(({ item, name }) =>
       item.kind === "note" && notCovered.test(item.text) ? [name] : [],
     ),
@@ -170,10 +204,11 @@ export function summary(context: SheetContext): Summary {
         ),
       ),
     );
-    const { memory, left } = caveats(cells);
+    const { memory, unsourced, left } = caveats(cells);
     replace(
       rests,
       linked("What this page does not cover: line", left, context),
+      linked("Values whose source is not stated: line", unsourced, context),
       linked("Sources from memory, to be confirmed before use: line", memory, context),
     );
     replace(

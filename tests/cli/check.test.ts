@@ -121,11 +121,16 @@ describe("check", () => {
   });
 
   it("--json has checks and cells, null where there is no answer", async () => {
+    const nothingKnown = { doubt: null, mayNotHold: [], fromMemory: [], sourceNotStated: ["gap"] };
     expect((await json("check", fails)).data).toEqual({
       pages: [
         {
           file: fails,
           title: "One bolt",
+          setAside: [],
+          odd: [],
+          warnings: [],
+          sourceNotStated: ["gap"],
           checks: [
             {
               name: "small",
@@ -134,7 +139,9 @@ describe("check", () => {
               value: 5,
               unit: "mm",
               limit: "at most 6 mm",
+              limits: { atLeast: null, atMost: 6, unit: "mm" },
               why: expect.any(String),
+              ...nothingKnown,
             },
             {
               name: "tiny",
@@ -143,7 +150,9 @@ describe("check", () => {
               value: 5,
               unit: "mm",
               limit: "at most 4 mm",
+              limits: { atLeast: null, atMost: 4, unit: "mm" },
               why: expect.any(String),
+              ...nothingKnown,
             },
           ],
           cells: [{ name: "gap", kind: "length", value: 5, unit: "mm", text: "5 mm" }],

@@ -13,6 +13,23 @@ describe("solve", () => {
     for (const part of ["working", "notes", "sources"]) expect(out).toMatch(new RegExp(`^${part}$`, "m"));
   });
 
+  it("the choice of bolts is proved in words; the figures of the proof stand in --json alone", async () => {
+    const choice = [
+      "solve",
+      "select-bolts",
+      'holes=[{"tag":"1","smallest":"25.010 mm","largestDepthMean":"25.012 mm"}]',
+      'bolts=[{"tag":"1","largest":"25.007 mm","mean":"25.006 mm"}]',
+      "tightestAllowed=-10 um",
+      "loosestAllowed=15 um",
+      "holeUncertainty=3 um",
+      "shankUncertainty=2 um",
+    ];
+    const { out } = await splitline(...choice);
+    expect(out).toContain("no better choice exists (proved)");
+    expect(out).not.toMatch(/potential|figures of the proof|cost/);
+    expect((await splitline(...choice, "--json")).out).toContain('"potentials"');
+  });
+
   it("a value may go on over unquoted words", async () => {
     const words = ["torque=520", "lbf.ft", "nutFactor=0.1405", "diameter=24", "mm"];
     expect(await splitline("solve", "preload-from-torque", ...words)).toEqual(await splitline(...asked));

@@ -123,7 +123,7 @@ describe("a stated doubt is used by every check on it", () => {
   ])("%s", async (_, item, limit) => {
     const page = await settled(item, check("c", "a", { atMost: limit }));
     expect(stateAt(page, "c")).toBe("unproven");
-    expect(checkAt(page, "c").why).toContain("too close to the limit to call from a");
+    expect(checkAt(page, "c").why).toContain("too close to the limit to call; its ± comes from a");
   });
 
   test("a reading with the uncertainty of its gauge", async () => {

@@ -129,3 +129,59 @@ test("a further list of the fit map that is no check is that list misspelt", () 
 test("a page with a misspelt picture still opens", () => {
   expect(open(`splitline: 1\ntitle: a page\npage:\n${picture("wrnch", lever)}\n`).cells()).toHaveLength(1);
 });
+
+test("a picture says why what it draws may not hold, and draws no held verdict as proven", async () => {
+  const page = await settled(
+    reading("places", { position: "tag", x: "length", y: "length" }, [
+      "position,x/mm,y/mm",
+      "1,0,0",
+      "2,9,0",
+    ]),
+    `  - reading: holes
+    columns: { position: tag, depth: tag, direction: tag, diameter: length, state: tag, reason: text }
+    key: [position, depth, direction]
+    expect: { position: [1, 2], depth: [a], direction: [along, across] }
+    rows: |
+      position,depth,direction,diameter/mm,state,reason
+      1,a,along,25.010,,
+      1,a,across,25.010,,
+      2,a,along,25.011,,
+      2,a,across,25.030,set aside,gauge slipped`,
+    `  - working: pair
+    each: holes
+    key: position
+    by: fit-of-pair
+    of: ${JSON.stringify({
+      holeSmallest: "smallest(holes.diameter)",
+      holeLargestDepthMean: "largest(holes.diameter)",
+      shankLargest: "25.000 mm",
+      shankMean: "25.000 mm",
+      tightestAllowed: "-10 um",
+      loosestAllowed: "15 um",
+      holeUncertainty: "1 um",
+      shankUncertainty: "1 um",
+    })}`,
+    picture("fit-map", {
+      positions: "places",
+      pairs: "pair",
+      tightestAllowed: "-10 um",
+      loosestAllowed: "15 um",
+    }),
+    picture("hole-section", { readings: "holes", nominal: "25 mm", position: "2" }),
+  );
+  const drawn = (name: string) => {
+    const { value } = cellAt(page, name);
+    if (isProblem(value)) throw new Error(sentence(value));
+    if (value.type !== "picture") throw new Error(value.type);
+    return value;
+  };
+  expect(drawn("#5").reservations.map(({ code }) => code)).toEqual(["readings-set-aside"]);
+  const map = drawn("#4");
+  expect(map.reservations.map(({ what }) => what)).toEqual(["position 2 with 1 reading set aside"]);
+  const pairs = map.inputs["pairs"];
+  if (!pairs || isProblem(pairs) || pairs.kind !== "list") throw new Error("no pairs");
+  expect(pairs.rows.map((row) => row["state"])).toEqual([
+    { kind: "text", text: "proven" },
+    { kind: "text", text: "unproven" },
+  ]);
+});

@@ -103,6 +103,7 @@ export const goodInputs: Readonly<Record<string, Inputs>> = {
     innerDiameter: "28 mm",
     washerThickness: "4 mm",
     washerOutsideDiameter: "44 mm",
+    spreadAngle: "45 deg",
     limitPressure: "700 MPa",
   },
   "fit-limits-iso": { size: "25 mm", hole: "H7", shaft: "k6" },
@@ -269,6 +270,8 @@ export const goodInputs: Readonly<Record<string, Inputs>> = {
     torque: "480 N.m",
     diameter: "24 mm",
     stretches: ["0.230 mm", "0.217 mm", "0.210 mm", "0.222 mm", "0.205 mm", "0.223 mm"],
+    coverage: "95 %",
+    confidence: "95 %",
     boltStiffness: "653.6 kN/mm",
   },
 };

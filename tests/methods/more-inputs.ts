@@ -50,6 +50,21 @@ export const moreInputs: Readonly<Record<string, readonly Inputs[]>> = {
       loadLimit: "140 kN",
     },
   ],
+  "nut-factor-trial": [
+    {
+      torque: "480 N.m",
+      diameter: "24 mm",
+      stretches: ["0.22 mm", "0.22 mm", "0.22 mm", "0.22 mm", "0.22 mm"],
+      boltStiffness: "653.6 kN/mm",
+      stretchResolution: "10 um",
+    },
+    {
+      torque: "480 N.m",
+      diameter: "24 mm",
+      preloads: ["144 kN", "144 kN", "144 kN", "144 kN", "144 kN"],
+      preloadResolution: "5 kN",
+    },
+  ],
   "bolt-group-shear": [
     {
       bolts: [

@@ -181,7 +181,6 @@ const pathsOf = (method: AnyMethod): readonly string[] =>
 
 /** Still ignored; each line goes when its method refuses or uses the input. */
 const stillOpen: Readonly<Record<string, readonly string[]>> = {
-  "tension-shear-interaction": ["shearPlane shearPlane=threads standard=NSTS 08307"],
   "tightening-order": [
     "fittedFirst arrangement=split line fittedFirst=yes",
     "positions.kind arrangement=split line fittedFirst=no",

@@ -194,7 +194,7 @@ describe("pictures", () => {
   test("an unknown picture lists the ones there are", async () => {
     const { page, context } = await newPage(browser);
     await openSample(page, served.url);
-    await page.getByText("must be one of joint-diagram, preload-window, wrench, fit-bar").waitFor();
+    await page.getByText("must be one of joint-diagram, preload-window, wrench, fit-bar").first().waitFor();
     await context.close();
   });
 });

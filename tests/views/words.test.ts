@@ -51,7 +51,7 @@ describe("how a given was read", () => {
     ["ratio", "25 %", "0.25", "25 % = 0.25"],
     ["count", "1 1/2", "1.5", "a number, 1.5"],
     ["torque", "520 lbf.ft", "705.0 N·m", "read as torque, 705.0 N·m"],
-    ["torque", "500 N.m", "500 N·m", ""],
+    ["torque", "500 N.m", "500 N·m", "read as torque"],
     ["ratio", "0.14", "0.14 ± 0.035", "a number, 0.14 ± 0.035"],
   ] as const)("%s %s shown as %s: %j", (kind, typed, shown, words) => {
     expect(readWords(kind, typed, shown)).toBe(words);

@@ -25,6 +25,12 @@ const usage: Readonly<Record<string, string>> = {
 
 /** Said only where one command's help is asked for. */
 const details: Readonly<Record<string, string>> = {
+  check: `    --json gives pages: [{ file, title,
+      setAside: [{ reading, place, value, why, by, when, now }], odd: [{ reading, place, value }],
+      checks: [{ name, says, state, value, unit, limit, limits: { atLeast, atMost, unit },
+        doubt: { halfWidth, unit, from }, why, mayNotHold, fromMemory, sourceNotStated, rows }],
+      cells: [{ name, kind, value, unit, text }],
+      warnings: [{ name, text, spoils }], sourceNotStated }]`,
   readings: `    --out <file>        the reading as CSV, units in the heads; - is standard output
       --sort            by its key, in the order the page expects
     --in <file>         CSV with one line for each reading; - is standard input; shown, not written

@@ -1,4 +1,5 @@
 // What is left of an interference when both parts warm or cool together?
+import { interferenceOver } from "../cross-limits.ts";
 import { method } from "../method.ts";
 import { soak } from "../sources.ts";
 
@@ -24,7 +25,7 @@ export const fitAfterSoak = method({
     interferenceAfter: { kind: "length", symbol: "δ_T", says: "interference afterwards" },
     change: { kind: "length", symbol: "Δδ", says: "gain of interference" },
   },
-  limits: [],
+  limits: [...interferenceOver("interference", "diameter")],
   sources: { "*": soak },
   notes: ["it is the difference between the parts that frees: heat one fast, or cool the other"],
   cautions: ["C4"],

@@ -1,5 +1,6 @@
 // Will this shank go into this hole, and will it locate? Two clearances, each judged with its doubt.
 import { isProblem, type Problem, problem } from "../../problem.ts";
+import { nearNominal } from "../cross-limits.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
 import { numberOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
@@ -79,8 +80,9 @@ function run(inputs: Insides): Insides | Problem {
   return { ...sizes, ...limits, ...states };
 }
 
-const size = (symbol: string, says: string) => ({ kind: "length", symbol, says, optional: true }) as const;
-const value = { kind: "length", symbol: "D", says: "diameter" } as const;
+const size = (symbol: string, says: string) =>
+  ({ kind: "length", as: "fit diameter", symbol, says, optional: true }) as const;
+const value = { kind: "length", as: "fit diameter", symbol: "D", says: "diameter" } as const;
 const where = { kind: "text", says: "where along the part" } as const;
 const way = { kind: "text", says: "which way across", optional: true } as const;
 const repeat = {
@@ -139,10 +141,6 @@ export const fitOfPair = method({
   limits: [
     { that: 'holeUncertainty >= "0 um"', else: "an uncertainty is a width" },
     { that: 'shankUncertainty >= "0 um"', else: "an uncertainty is a width" },
-    { that: 'holeSmallest > "0 mm"', else: "a diameter is above 0" },
-    { that: 'shankMean > "0 mm"', else: "a diameter is above 0" },
-    { that: 'holeLargestDepthMean > "0 mm"', else: "a diameter is above 0" },
-    { that: 'shankLargest > "0 mm"', else: "a diameter is above 0" },
     {
       that: "holeSmallest <= holeLargestDepthMean",
       else: "no mean is below the smallest reading",
@@ -154,6 +152,9 @@ export const fitOfPair = method({
       hint: "were the two figures of the shank swapped?",
     },
     { that: "tightestAllowed <= loosestAllowed", else: "no clearance lies between the limits" },
+    ...nearNominal("holeSmallest", "holeLargestDepthMean"),
+    ...nearNominal("shankMean", "shankLargest"),
+    ...nearNominal("shankMean", "holeLargestDepthMean"),
     ...openEnds(["state"]),
   ],
   sources: { "*": pairEnds, uncertainty: quadrature },

@@ -1,4 +1,5 @@
 // By how much must one part be warmer or colder than the other to slide?
+import { interferenceOver } from "../cross-limits.ts";
 import { method } from "../method.ts";
 import { freeExpansion } from "../sources.ts";
 
@@ -27,6 +28,7 @@ export const fitTemperature = method({
       else: "beyond what heating or liquid nitrogen can reach without harm",
       warn: "advice",
     },
+    ...interferenceOver("interference", "diameter"),
   ],
   sources: { temperatureDifference: freeExpansion },
   notes: [

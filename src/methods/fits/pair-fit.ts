@@ -22,6 +22,7 @@ export const pairLimitFields = {
     kind: "list",
     says: "both limits in one row",
     optional: true,
+    one: true,
     of: {
       tightest: optional("c_min", "tightest clearance allowed"),
       loosest: optional("c_max", "loosest clearance allowed"),
@@ -39,6 +40,7 @@ export const pairLimitFields = {
     kind: "list",
     says: "both uncertainties in one row",
     optional: true,
+    one: true,
     of: {
       hole: optional("U_h", "expanded uncertainty of the hole"),
       shank: optional("U_s", "expanded uncertainty of the shank"),

@@ -1,5 +1,6 @@
 // What pressure, stress, press force and spin torque does an interference fit give?
 // Plane stress, elastic, equal lengths; thick-cylinder theory.
+import { interferenceOver } from "../cross-limits.ts";
 import { method } from "../method.ts";
 import { pressForceSource, thickCylinder } from "../sources.ts";
 
@@ -54,6 +55,7 @@ export const pressFit = method({
     { that: "boreDiameter >= 0", else: "a bore is not negative" },
     { that: "boreDiameter < diameter", else: "nothing is left of the inner part" },
     { that: "length > 0", else: "no contact is described" },
+    ...interferenceOver("interference", "diameter"),
   ],
   sources: { "*": thickCylinder, pressForce: pressForceSource, spinTorque: pressForceSource },
   notes: [

@@ -35,20 +35,6 @@ const boltsOf = (inputs: Insides): readonly Bolt[] =>
     shankMean: cellNumber(row, "mean") ?? Number.NaN,
   }));
 
-function twiceTagged(what: string, parts: readonly { readonly tag: string }[]): Problem | undefined {
-  const tags = parts.map((part) => part.tag);
-  const twice = tags.find((tag, index) => tags.indexOf(tag) !== index);
-  return twice === undefined
-    ? undefined
-    : problem({
-        code: "tag-twice",
-        what,
-        got: `${twice} twice`,
-        must: "carry a tag each",
-        hint: "position is a place, tag is a part: neither may stand twice",
-      });
-}
-
 const sizesOf = (holes: readonly Hole[], bolts: readonly Bolt[]): readonly Sized[] => [
   ...holes.map(
     ({ tag, holeSmallest: low, holeLargestDepthMean: high }): Sized => ({
@@ -86,8 +72,8 @@ function targetOf(inputs: Insides, limits: PairLimits): number | Problem {
 
 function run(inputs: Insides): Insides | Problem {
   const [holes, bolts] = [holesOf(inputs), boltsOf(inputs)];
-  const wrong = twiceTagged("holes", holes) ?? twiceTagged("bolts", bolts) ?? sizeSlip(sizesOf(holes, bolts));
-  if (wrong) return wrong;
+  const slip = sizeSlip(sizesOf(holes, bolts));
+  if (slip) return slip;
   const limits = pairLimits(inputs);
   if (isProblem(limits)) return limits;
   const doubt = evaluateSteps(uncertaintyStep, { ...limits });
@@ -141,7 +127,8 @@ function answer({ holes, bolts, pairs }: Job, found: Assignment): Insides {
   };
 }
 
-const size = (symbol: string, says: string) => ({ kind: "length", symbol, says }) as const;
+const size = (symbol: string, says: string) =>
+  ({ kind: "length", as: "fit diameter", symbol, says }) as const;
 
 export const selectBolts = method({
   id: "select-bolts",
@@ -151,6 +138,7 @@ export const selectBolts = method({
     holes: {
       kind: "list",
       says: "holes to fill",
+      unique: ["tag"],
       of: {
         tag: { kind: "text", says: "position of the hole" },
         smallest: size("D_min", "smallest reading"),
@@ -161,6 +149,7 @@ export const selectBolts = method({
     bolts: {
       kind: "list",
       says: "bolts to choose from",
+      unique: ["tag"],
       of: {
         tag: { kind: "text", says: "tag of the bolt" },
         largest: size("d_max", "largest reading of the shank"),
@@ -228,6 +217,7 @@ export const selectBolts = method({
     potentials: {
       kind: "list",
       says: "figures of the proof",
+      recordOnly: true,
       of: {
         part: { kind: "text", says: "hole, bolt or all" },
         tag: { kind: "text", says: "tag" },
@@ -239,20 +229,8 @@ export const selectBolts = method({
   limits: [
     { that: 'holeUncertainty >= "0 um"', else: "an uncertainty is a width" },
     { that: 'shankUncertainty >= "0 um"', else: "an uncertainty is a width" },
-    { that: "smallest(holes.largestDepthMean) > 0", else: "a diameter is above 0" },
-    { that: "smallest(bolts.mean) > 0", else: "a diameter is above 0" },
     { that: "tightestAllowed <= loosestAllowed", else: "no clearance lies between the limits" },
     ...openEnds(["pairs", "proven", "unproven"]),
-    {
-      that: 'smallest(holes.smallest) > "0 mm"',
-      else: "a diameter is above 0",
-      hint: "leave out a hole that was not read",
-    },
-    {
-      that: 'smallest(bolts.largest) > "0 mm"',
-      else: "a diameter is above 0",
-      hint: "leave out a bolt that was not read",
-    },
     {
       that: "unproven == 0",
       else: "some holes have no proven pair",

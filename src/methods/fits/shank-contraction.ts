@@ -1,4 +1,5 @@
 // How much thinner does a shank become when its bolt is tightened, and what is left of the fit?
+import { interferenceOver } from "../cross-limits.ts";
 import { method } from "../method.ts";
 import { hooke } from "../sources.ts";
 
@@ -30,7 +31,7 @@ export const shankContraction = method({
       optional: true,
     },
   },
-  limits: [],
+  limits: [...interferenceOver("interference", "diameter")],
   sources: { "*": hooke },
   notes: ["friction in the bore delays this; it is the unfavourable estimate"],
 });

@@ -1,4 +1,5 @@
 // What size does a part have at 20 °C, when part and gauge were read at other temperatures?
+import { nearNominal } from "../cross-limits.ts";
 import { method } from "../method.ts";
 import { reference20 } from "../sources.ts";
 
@@ -44,6 +45,7 @@ export const sizeAtReference = method({
       else: "no reading is taken so hot",
       hint: "was the temperature meant in degF?",
     },
+    ...nearNominal("reading", "nominal"),
   ],
   sources: { "*": reference20 },
 });

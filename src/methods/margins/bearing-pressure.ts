@@ -58,6 +58,7 @@ export const bearingPressure = method({
       symbol: "β",
       says: "angle at which a washer spreads the load",
       default: "45 deg",
+      matters: "a wider spread lowers the pressure, and 45 deg is common practice only",
     },
     limitPressure: {
       kind: "stress",
@@ -69,6 +70,7 @@ export const bearingPressure = method({
   procedure: {
     says: "the spread of the load ends where the washer ends",
     source: spread45,
+    reads: ["washerThickness", "washerOutsideDiameter"],
     gives: { spread: { kind: "text", says: "spread of the load through the washer" } },
     run,
   },

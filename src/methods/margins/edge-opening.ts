@@ -17,6 +17,7 @@ export const edgeOpening = method({
       symbol: "c",
       says: "line of the pressure load inside the bore edge",
       default: "0 mm",
+      matters: "pressure that reaches further inside asks for more clamp",
     },
   },
   steps: {

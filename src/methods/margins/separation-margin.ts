@@ -8,7 +8,13 @@ export const separationMargin = method({
   inputs: {
     minimumPreload: { kind: "force", symbol: "F_min", says: "least preload left in service" },
     externalLoad: { kind: "force", symbol: "P", says: "outside load per bolt, as a pull" },
-    factorOfSafety: { kind: "ratio", symbol: "n", says: "owner's factor on the load", default: "1" },
+    factorOfSafety: {
+      kind: "ratio",
+      symbol: "n",
+      says: "owner's factor on the load",
+      default: "1",
+      matters: "a factor of 1 leaves nothing in reserve",
+    },
     loadFactor: {
       kind: "ratio",
       as: "share",

@@ -38,6 +38,7 @@ export const splitLineLoad = method({
       kind: "list",
       says: "zones of different pressure",
       optional: true,
+      unique: ["zone"],
       of: {
         zone: { kind: "text", says: "name of the zone", optional: true },
         zonePressure: { kind: "pressure", symbol: "p_z", says: "pressure of the zone" },
@@ -48,6 +49,7 @@ export const splitLineLoad = method({
   procedure: {
     says: "the zone of the highest pressure",
     source: strip,
+    reads: ["pressure", "zones"],
     gives: {
       worstPressure: { kind: "pressure", symbol: "p_max", says: "highest pressure" },
       worstZone: { kind: "text" },

@@ -37,6 +37,11 @@ function run(inputs: Insides): Insides | Problem {
   return { formUsed: `${standard}${plane}${bent}` };
 }
 
+const always = ["standard", "bendingStress", "bendingAllowable"];
+/** The shear plane counts in NASA-STD-5020 alone. */
+const readBy = (form: string): readonly string[] =>
+  form.startsWith("NASA-STD-5020") ? [...always, "shearPlane"] : always;
+
 const [shearShare, pull] = ["shear / shearAllowable", "tension / tensionAllowable"];
 const bentPull = `${pull} + bendingStress / bendingAllowable`;
 
@@ -69,6 +74,7 @@ export const tensionShearInteraction = method({
       says: "what stands in the shear plane",
       choices: ["body", "threads"],
       default: "threads",
+      matters: "a body in the shear plane has other exponents, and neither form asks for more throughout",
     },
     bendingStress: { kind: "stress", symbol: "f_b", says: "factored bending stress", optional: true },
     bendingAllowable: { kind: "stress", symbol: "F_b", says: "allowable bending stress", optional: true },
@@ -77,11 +83,15 @@ export const tensionShearInteraction = method({
       says: "form of the interaction",
       choices: ["NASA-STD-5020", "NSTS 08307", "EN 1993-1-8"],
       default: "NASA-STD-5020",
+      matters: "the forms differ, and the exponents of this one are from memory",
     },
   },
   procedure: {
     says: "NASA-STD-5020 has one pair of exponents for a body and one for threads in the shear plane",
     source: interactionNasa,
+    reads: Object.fromEntries(
+      [...forms.map(({ name }) => name), "EN 1993-1-8"].map((name) => [name, readBy(name)]),
+    ),
     gives: { formUsed: { kind: "text", says: "form that ran" } },
     run,
   },

@@ -16,15 +16,13 @@ const listed = (inputs: Insides, name: string): readonly string[] =>
 function run(inputs: Insides): Insides | Problem {
   const [due, found] = [listed(inputs, "positions"), listed(inputs, "found")];
   if (due.length === 0 && found.length === 0) return { unseen: 0 };
-  const twice = found.find((position, index) => found.indexOf(position) !== index);
   const [strange] = notFound(found, due);
-  if (due.length === 0 || twice !== undefined || strange !== undefined)
+  if (due.length === 0 || strange !== undefined)
     return problem({
       code: "odd-position",
       what: "positions found",
-      got:
-        due.length === 0 ? "no positions of the drawing" : twice !== undefined ? `${twice} twice` : strange,
-      must: "be positions of the drawing, once each",
+      got: due.length === 0 ? "no positions of the drawing" : strange,
+      must: "be positions of the drawing",
     });
   const lacking = notFound(due, found);
   return { unseen: lacking.length, missingPositions: lacking.length > 0 ? lacking.join(", ") : "none" };
@@ -40,8 +38,14 @@ export const holdCount = method({
     countedOnce: { kind: "count", symbol: "n_1", says: "first count, by one person" },
     countedTwice: { kind: "count", symbol: "n_2", says: "second count, taken separately" },
     kept: { kind: "count", symbol: "n_k", says: "how many stay where they are", default: "0" },
-    positions: { kind: "list", says: "positions on the drawing", optional: true, of: position },
-    found: { kind: "list", says: "positions counted", optional: true, of: position },
+    positions: {
+      kind: "list",
+      says: "positions on the drawing",
+      optional: true,
+      unique: ["position"],
+      of: position,
+    },
+    found: { kind: "list", says: "positions counted", optional: true, unique: ["position"], of: position },
   },
   procedure: {
     says: "positions of the drawing that were not counted, where both lists are given",

@@ -16,9 +16,6 @@ function positionsOf(inputs: Insides): readonly string[] {
 }
 
 function oddPosition(inputs: Insides, positions: readonly string[]): Problem | undefined {
-  const twice = positions.find((position, index) => positions.indexOf(position) !== index);
-  if (twice !== undefined)
-    return problem({ code: "tag-twice", what: "positions", got: `${twice} twice`, must: "stand once each" });
   for (const list of ["runOn", "adapters"])
     for (const row of rowsOf(inputs, list)) {
       const position = cellText(row, "position") ?? "";
@@ -110,12 +107,14 @@ export const passTorques = method({
       kind: "list",
       says: "positions in the order of tightening",
       optional: true,
+      unique: ["position"],
       of: { position: { kind: "text", says: "position" } },
     },
     runOn: {
       kind: "list",
       says: "run-on torque of each nut",
       optional: true,
+      unique: ["position"],
       of: {
         position: { kind: "text", says: "position" },
         torque: { kind: "torque", symbol: "T_r", says: "run-on torque" },
@@ -125,6 +124,7 @@ export const passTorques = method({
       kind: "list",
       says: "positions that need an adapter",
       optional: true,
+      unique: ["position"],
       of: {
         position: { kind: "text", says: "position" },
         length: { kind: "length", as: "adapter length", symbol: "E", says: "length of the adapter" },

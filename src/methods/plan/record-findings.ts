@@ -1,21 +1,13 @@
 // What in a torque record does not add up, and which mistake would explain it?
-import { isProblem, type Problem, problem } from "../../problem.ts";
+import { isProblem, type Problem } from "../../problem.ts";
 import { numberOf, rowsOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
 import { recordRatios } from "../sources.ts";
 import { findingsOf } from "./findings.ts";
-import { keyOf, plannedRows, recordedRows } from "./record-rows.ts";
+import { plannedRows, recordedRows } from "./record-rows.ts";
 
 function run(inputs: Insides): Insides | Problem {
   const plan = plannedRows(inputs);
-  const twice = plan.find((row, index) => plan.findIndex((other) => keyOf(other) === keyOf(row)) !== index);
-  if (twice)
-    return problem({
-      code: "tag-twice",
-      what: "plan",
-      got: `${keyOf(twice)} twice`,
-      must: "hold each row once",
-    });
   const record = recordedRows(inputs, plan);
   if (isProblem(record)) return record;
   const findings = findingsOf(plan, record.rows, {
@@ -51,6 +43,7 @@ export const recordFindings = method({
     plan: {
       kind: "list",
       says: "rows the record has to hold",
+      unique: ["pass", "position"],
       of: {
         pass: text("pass"),
         position: text("position"),

@@ -115,14 +115,6 @@ function run(inputs: Insides): Insides | Problem {
     name: cellText(rows[index] ?? {}, "position") ?? String(index + 1),
     kind: cellText(rows[index] ?? {}, "kind"),
   }));
-  const twice = positions.find((p, index) => positions.findIndex((other) => other.name === p.name) !== index);
-  if (twice)
-    return problem({
-      code: "tag-twice",
-      what: "positions",
-      got: `${twice.name} twice`,
-      must: "stand once each",
-    });
   const found = sequence(inputs, count);
   if (isProblem(found)) return found;
   const order = found.flatMap((index) => positions[index] ?? []);
@@ -156,6 +148,7 @@ export const tighteningOrder = method({
       kind: "list",
       says: "positions, round the circle or in any order along the line",
       optional: true,
+      unique: ["position"],
       of: {
         position: { kind: "text", says: "number or name of the position" },
         side: { kind: "text", says: "side of the split line", optional: true },

@@ -43,6 +43,16 @@ function neighbourChanges(
       must: "hold whole numbers where coefficients go by places apart",
       hint: "or give coefficients pair by pair",
     });
+  const most = Math.max(1, circle ? Math.floor(order.length / 2) : order.length - 1);
+  const beyond = rows.findIndex((row) => (cellNumber(row, "apart") ?? 0) > most);
+  if (beyond >= 0)
+    return problem({
+      code: "not-used",
+      what: `neighbours ${beyond + 1}`,
+      got: `${cellNumber(rows[beyond] ?? {}, "apart")} places apart`,
+      must: `be at most ${most} for ${order.length} positions in a ${circle ? "circle" : "line"}`,
+      why: "no two bolts are so far apart",
+    });
   const far = new Map(rows.map((row) => [cellNumber(row, "apart"), cellNumber(row, "change") ?? Number.NaN]));
   const places = order.map(Number);
   return places.map((affected) =>
@@ -135,6 +145,7 @@ export const elasticInteraction = method({
       kind: "list",
       says: "coefficients by places apart, in place of pairs",
       optional: true,
+      unique: ["apart"],
       of: {
         apart: { kind: "count", symbol: "k", says: "places apart, by position number" },
         change: {
@@ -160,6 +171,10 @@ export const elasticInteraction = method({
   procedure: {
     says: "each load put in changes the bolts that are tight already; the loads of one pass that end even are solved back from the last bolt",
     source: interaction,
+    reads: (inputs) => [
+      ...["order", "passLoads", "coefficients"],
+      ...(rowsOf(inputs, "neighbours").length > 0 ? ["neighbours", "arrangement"] : []),
+    ],
     gives: {},
     givesRows: {
       residual: {
@@ -218,7 +233,7 @@ export const elasticInteraction = method({
       that: 'smallest(residual.residual) > "0 kN"',
       else: "a bolt would go slack, and the linear relation ends there",
       hint: "smaller steps between passes",
-      warn: "advice",
+      warn: "spoils",
     },
     {
       that: "largest(compensated.load) <= loadLimit",

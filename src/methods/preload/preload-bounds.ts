@@ -42,6 +42,8 @@ export const preloadBounds = method({
       symbol: "r",
       says: "share of preload lost by relaxation",
       default: "0 %",
+      matters:
+        "every joint loses some preload; NASA-STD-5020 asks for at least 5 % in all-metal joints (from memory)",
     },
     thermalChangeMin: {
       kind: "force",
@@ -146,7 +148,12 @@ export const preloadBounds = method({
     { that: "thermalChangeMin <= thermalChangeMax", else: "the two changes are swapped" },
     { that: "fastenerCount >= 1", else: "at least one fastener is tightened" },
     { that: "tighteningFactor >= 1", else: "the largest preload is not below the smallest" },
-    { that: 'minimum > "0 kN"', else: "nothing is left of the least preload", warn: "advice" },
+    {
+      that: 'minimum > "0 kN"',
+      else: "nothing is left of the least preload",
+      warn: "spoils",
+      spoils: ["minimum"],
+    },
   ],
   sources: { "*": scatterBothWays },
   notes: [

@@ -2,7 +2,7 @@
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { evaluateSteps } from "../evaluate-steps.ts";
 import { cellNumber, numberOf, type Row, rowsOf, textOf } from "../inside.ts";
-import { type Insides, method, type Steps } from "../method.ts";
+import { type Declaration, type Insides, method, type Steps } from "../method.ts";
 import { edgePractice, shearAreas } from "../sources.ts";
 
 const loads: Steps = {
@@ -75,54 +75,67 @@ const strength = (says: string, symbol: string) =>
 const capacity = (says: string, symbol: string) => ({ kind: "force", symbol, says, optional: true }) as const;
 const factor = (says: string, symbol: string) => ({ kind: "ratio", symbol, says, optional: true }) as const;
 
+const fields = {
+  shear: { kind: "force", symbol: "V", says: "side load on the joint" },
+  shankDiameter: { kind: "length", as: "bolt diameter", symbol: "d", says: "diameter of the shank" },
+  plateThickness: { kind: "length", symbol: "t", says: "thickness that bears on the shank" },
+  edgeDistance: {
+    kind: "length",
+    symbol: "a",
+    says: "distance from the middle of the hole to the edge in the direction of the load",
+    optional: true,
+  },
+  count: { kind: "count", symbol: "n", says: "bolts that share the load", default: "1" },
+  planes: { kind: "count", symbol: "m", says: "shear planes through each bolt", default: "1" },
+  shearPlane: {
+    kind: "text",
+    says: "what the shear plane cuts",
+    choices: ["shank", "threads"],
+    default: "shank",
+    matters: "a thread in the shear plane leaves less area",
+  },
+  threadArea: { kind: "area", symbol: "A_r", says: "area of the thread in shear", optional: true },
+  netWidth: {
+    kind: "length",
+    symbol: "w_n",
+    says: "width of the part less its holes, across the load",
+    optional: true,
+  },
+  strengths: {
+    kind: "list",
+    says: "strengths in one row",
+    optional: true,
+    one: true,
+    of: {
+      shear: strength("strength in shear", "S_s"),
+      bearing: strength("strength in bearing", "S_p"),
+      tearOut: strength("strength in shear of the part", "S_e"),
+      net: strength("strength in tension of the part", "S_t"),
+    },
+  },
+  shearStrength: strength("strength of the bolt in shear", "S_s"),
+  bearingStrength: strength("strength in bearing, of the softer of bolt and part", "S_p"),
+  tearOutStrength: strength("strength of the part in shear", "S_e"),
+  netStrength: strength("strength of the part in tension", "S_t"),
+  wantedFactor: {
+    kind: "ratio",
+    symbol: "n_d",
+    says: "factor wanted on the strengths",
+    default: "1",
+    matters: "a factor of 1 leaves nothing in reserve",
+  },
+} as const satisfies Declaration["inputs"];
+
+const readWithoutThread = Object.keys(fields).filter((name) => name !== "threadArea");
+
 export const shearBearingTearOut = method({
   id: "shear-bearing-tear-out",
   question: "What do shank, hole wall, edge and net section carry of a side load?",
-  inputs: {
-    shear: { kind: "force", symbol: "V", says: "side load on the joint" },
-    shankDiameter: { kind: "length", as: "bolt diameter", symbol: "d", says: "diameter of the shank" },
-    plateThickness: { kind: "length", symbol: "t", says: "thickness that bears on the shank" },
-    edgeDistance: {
-      kind: "length",
-      symbol: "a",
-      says: "distance from the middle of the hole to the edge in the direction of the load",
-      optional: true,
-    },
-    count: { kind: "count", symbol: "n", says: "bolts that share the load", default: "1" },
-    planes: { kind: "count", symbol: "m", says: "shear planes through each bolt", default: "1" },
-    shearPlane: {
-      kind: "text",
-      says: "what the shear plane cuts",
-      choices: ["shank", "threads"],
-      default: "shank",
-    },
-    threadArea: { kind: "area", symbol: "A_r", says: "area of the thread in shear", optional: true },
-    netWidth: {
-      kind: "length",
-      symbol: "w_n",
-      says: "width of the part less its holes, across the load",
-      optional: true,
-    },
-    strengths: {
-      kind: "list",
-      says: "strengths in one row",
-      optional: true,
-      of: {
-        shear: strength("strength in shear", "S_s"),
-        bearing: strength("strength in bearing", "S_p"),
-        tearOut: strength("strength in shear of the part", "S_e"),
-        net: strength("strength in tension of the part", "S_t"),
-      },
-    },
-    shearStrength: strength("strength of the bolt in shear", "S_s"),
-    bearingStrength: strength("strength in bearing, of the softer of bolt and part", "S_p"),
-    tearOutStrength: strength("strength of the part in shear", "S_e"),
-    netStrength: strength("strength of the part in tension", "S_t"),
-    wantedFactor: { kind: "ratio", symbol: "n_d", says: "factor wanted on the strengths", default: "1" },
-  },
+  inputs: fields,
   procedure: {
     says: "strengths from the fields or the row; a factor for each strength that is given",
     source: shearAreas,
+    reads: { shank: readWithoutThread },
     gives: {
       shearStrength: { kind: "stress", symbol: "S_s" },
       bearingStrength: { kind: "stress", symbol: "S_p" },

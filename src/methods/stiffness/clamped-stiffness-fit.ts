@@ -82,8 +82,8 @@ export const clampedStiffnessFit = method({
     { that: "grip > 0", else: "no grip is described" },
     { that: "fitA > 0", else: "no stiffness follows" },
     { that: "fitB >= 0", else: "a shorter grip is not softer" },
-    { that: "slenderness >= 0.1", else: "a longer grip than the fit was drawn for", warn: "advice" },
-    { that: "slenderness <= 2", else: "a shorter grip than the fit was drawn for", warn: "advice" },
+    { that: "slenderness >= 0.1", else: "a longer grip than the fit was drawn for", warn: "spoils" },
+    { that: "slenderness <= 2", else: "a shorter grip than the fit was drawn for", warn: "spoils" },
   ],
   sources: { "*": exponentialFit },
   notes: [

@@ -94,7 +94,7 @@ export const threadLimits = method({
       that: "workedFigures <= 0",
       else: "from memory, formula before hand-smoothing: the printed limit may lie one step away",
       hint: "compare with ISO 965-1 before a part is rejected on it",
-      warn: "advice",
+      warn: "spoils",
     },
   ],
   sources: { "*": threadTolerances },

@@ -22,6 +22,7 @@ export const assemblyPreloadLimit = method({
       symbol: "c",
       says: "torsion factor: 1.5 plastic (2003 on), 2 elastic (1986)",
       default: "1.5",
+      matters: "with 2, the elastic factor of 1986, the bolt may take less",
     },
     bearingFriction: {
       kind: "ratio",

@@ -2,7 +2,7 @@
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { numberOf, type Row, rowsOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
-import { shortTorque, toleranceFactorSource, trialStatistics } from "../sources.ts";
+import { gaugeResolution, shortTorque, toleranceFactorSource, trialStatistics } from "../sources.ts";
 import { chiSquareQuantile, normalHalfWidth } from "./chi-square.ts";
 
 function run(inputs: Insides): Insides | Problem {
@@ -19,10 +19,16 @@ function run(inputs: Insides): Insides | Problem {
   const confidence = numberOf(inputs, "confidence") ?? Number.NaN;
   return {
     trials,
+    gaugeStep: gaugeStep(inputs),
     halfWidth: normalHalfWidth(numberOf(inputs, "coverage") ?? Number.NaN),
     chiSquare: chiSquareQuantile(1 - confidence, trials.length - 1),
   };
 }
+
+/** Finest step of the measurement as a preload, N: nearer together two bolts read alike. */
+const gaugeStep = (inputs: Insides): number =>
+  numberOf(inputs, "preloadResolution") ??
+  (numberOf(inputs, "stretchResolution") ?? 0) * (numberOf(inputs, "boltStiffness") ?? 0);
 
 /** Measured preloads, or stretches that the bolt stiffness turns into preloads further on. */
 function trialRows(inputs: Insides): readonly Row[] | Problem {
@@ -70,12 +76,25 @@ export const nutFactorTrial = method({
       says: "bolt stiffness between the measuring points, for stretches",
       optional: true,
     },
+    preloadResolution: {
+      kind: "force",
+      symbol: "r_F",
+      says: "finest step of the measured preloads",
+      optional: true,
+    },
+    stretchResolution: {
+      kind: "length",
+      symbol: "r_L",
+      says: "finest step of the measured stretches",
+      optional: true,
+    },
     coverage: {
       kind: "ratio",
       as: "share",
       symbol: "p",
       says: "share of bolts the spread is to hold",
       default: "95 %",
+      matters: "the spread is held by this share of bolts, and no more",
     },
     confidence: {
       kind: "ratio",
@@ -83,12 +102,20 @@ export const nutFactorTrial = method({
       symbol: "γ",
       says: "confidence of the spread",
       default: "95 %",
+      matters: "the spread is right with this confidence, and no more",
     },
   },
   procedure: {
     says: "the bolts of the trial and the quantiles of the normal and chi-square distributions",
     source: toleranceFactorSource,
+    reads: (inputs) => [
+      ...["preloads", "stretches", "coverage", "confidence"],
+      ...(rowsOf(inputs, "preloads").length > 0
+        ? ["preloadResolution"]
+        : ["stretchResolution", "boltStiffness"]),
+    ],
     gives: {
+      gaugeStep: { kind: "force", symbol: "r", says: "finest step of the measurement, as a preload" },
       halfWidth: {
         kind: "ratio",
         symbol: "z",
@@ -105,7 +132,7 @@ export const nutFactorTrial = method({
   steps: {
     trialCount: "count(trials.preload)",
     meanPreload: "mean(trials.preload)",
-    standardDeviation: "deviation(trials.preload)",
+    standardDeviation: "max(deviation(trials.preload), gaugeStep / sqrt(12))",
     relativeDeviation: "standardDeviation / meanPreload",
     toleranceFactor: "halfWidth * sqrt((trialCount - 1) * (1 + 1 / trialCount) / chiSquare)",
     spread: "toleranceFactor * relativeDeviation",
@@ -133,6 +160,8 @@ export const nutFactorTrial = method({
   },
   limits: [
     { that: "torque > 0", else: "no trial is described" },
+    { that: "preloadResolution >= 0", else: "a step of a gauge is not negative" },
+    { that: "stretchResolution >= 0", else: "a step of a gauge is not negative" },
     { that: "boltStiffness > 0", else: "no preload follows from a stretch" },
     { that: "coverage > 0", else: "a share of bolts lies between 0 and 1" },
     { that: "coverage < 1", else: "no finite spread holds every bolt" },
@@ -149,11 +178,20 @@ export const nutFactorTrial = method({
       that: "spread < 1",
       else: "the trial shows no least preload above zero",
       hint: "try more bolts, or find what differs between them",
-      warn: "advice",
+      warn: "spoils",
+      spoils: ["minimumPreload"],
+    },
+    {
+      that: "standardDeviation > 1e-9 * meanPreload",
+      else: "equal readings show that the gauge cannot tell these bolts apart, not that they do not differ",
+      hint: "give the finest step of the gauge as stretchResolution or preloadResolution",
+      warn: "spoils",
+      spoils: ["standardDeviation", "spread", "minimumPreload", "maximumPreload"],
     },
   ],
   sources: {
     "*": trialStatistics,
+    standardDeviation: gaugeResolution,
     toleranceFactor: toleranceFactorSource,
     spread: toleranceFactorSource,
     minimumPreload: toleranceFactorSource,
@@ -163,6 +201,7 @@ export const nutFactorTrial = method({
   notes: [
     "the statistics are on preload: plus or minus 25 % on a nut factor is plus 33, minus 20 % on preload",
     "the wrench's and the measurement's own errors come on top of this spread",
+    "the deviation is never less than the finest step of the gauge over the root of 12",
     "holds for this bolt, paste, washer, nut and speed; change one and the nut factor is unknown again",
     "assumes preloads spread normally; a bolt that stands apart is looked into before it is left out",
   ],

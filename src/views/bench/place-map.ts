@@ -1,8 +1,9 @@
 // Where the next reading is: the groups in a line, and the places of this group as a small plan, the next one lit.
 // It shows what the words beside it say, so it is not read out.
+
+import { inWords } from "../../document/place-words.ts";
 import { grouped } from "../../grouped.ts";
 import { el, replace } from "../dom.ts";
-import { inWords } from "../readings/place-words.ts";
 import type { Step } from "../readings/places.ts";
 
 export interface PlaceMap {

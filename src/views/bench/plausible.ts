@@ -1,5 +1,6 @@
 // Is a value farther from its group than the page allows? Then it is asked about, and never changed.
 import type { ReadingItem } from "../../document/item.ts";
+import { groupWords } from "../../document/place-words.ts";
 import type { TableValue } from "../../engine/cell.ts";
 import { isBeyond } from "../../engine/reading.ts";
 import { median } from "../../median.ts";
@@ -7,7 +8,6 @@ import { isProblem } from "../../problem.ts";
 import { formatIn } from "../../units/format.ts";
 import { oneValue, type Quantity } from "../../units/quantity.ts";
 import { type Unit, unit } from "../../units/unit.ts";
-import { groupWords } from "../readings/place-words.ts";
 import type { Step } from "../readings/places.ts";
 import { type Front, neighbours, zeroSlip } from "./front-digits.ts";
 

@@ -1,7 +1,8 @@
 // What each heading of the file fills and in which unit, with both open to change.
+
+import { inWords } from "../../document/place-words.ts";
 import { kinds } from "../../units/kind.ts";
 import { type Child, el } from "../dom.ts";
-import { inWords } from "../readings/place-words.ts";
 import { headWords } from "../readings/reading-words.ts";
 import type { ImportColumn } from "./import-columns.ts";
 import type { PlanView } from "./plan-parts.ts";

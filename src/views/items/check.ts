@@ -1,6 +1,7 @@
 // A check: state word with its mark, the value, and the margin bar at the same place on every check.
 import type { CheckItem } from "../../document/item.ts";
 import type { Cell, CheckValue } from "../../engine/cell.ts";
+import { whyAlone } from "../../engine/check-parts.ts";
 import { isProblem } from "../../problem.ts";
 import type { Unit } from "../../units/unit.ts";
 import { answer } from "../answer.ts";
@@ -15,6 +16,7 @@ import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { asked, capital, labelOf } from "../words.ts";
+import { doubtWords, reservationLines, sourceParts } from "./standing-parts.ts";
 
 export function checkView(context: SheetContext, cell: Cell, item: CheckItem): ItemView {
   const { element, body, result } = row(context, cell.name, item);
@@ -42,6 +44,7 @@ export function checkView(context: SheetContext, cell: Cell, item: CheckItem): I
       noteOf(now),
       part("working", threeLines(value.step, context.unitOf, value.unit)),
       limitPart(item, value, context),
+      ...sourceParts(value),
       nameInFormulas(now),
       ...relations(now, context),
     ]);
@@ -75,12 +78,13 @@ function marginParts(value: CheckValue, item: CheckItem, context: SheetContext):
         ),
       ]
     : [];
-  const why = onScreen(`${capital(value.why)}.`);
-  if (value.yes !== undefined) return [el("p", { class: "caption" }, why), ...waived];
-  const words = `${asked(labelOf(item))} ${onScreen(value.why)}, ${value.judged}`;
+  const alone = onScreen(whyAlone(value));
+  const said = [el("p", { class: "caption" }, `${capital(alone)}.`), ...reservationLines(value), ...waived];
+  if (value.yes !== undefined) return said;
+  const words = `${asked(labelOf(item))} ${alone}, ${value.judged}`;
   const holder = el("div", { class: "bar-holder" });
   holder.append(marginBar(value, limitWords(value, context), words));
-  return [holder, el("p", { class: "caption" }, why), ...waived];
+  return [holder, ...said];
 }
 
 function limitPart(item: CheckItem, value: CheckValue, context: SheetContext): HTMLElement | undefined {
@@ -90,8 +94,10 @@ function limitPart(item: CheckItem, value: CheckValue, context: SheetContext): H
     value.uncertainty > 0
       ? `Guarded: proven only if the value stays inside with its whole uncertainty of ${guard}.`
       : "Compared unrounded; no uncertainty is stated.";
+  const doubt = doubtWords(value, shownUnit(value, context));
   return part(
     "limit",
     el("p", {}, `${capital(limitWords(value, context))}${item.source ? `, ${item.source}` : ""}. ${rule}`),
+    doubt !== undefined && el("p", {}, onScreen(doubt)),
   );
 }

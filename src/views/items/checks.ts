@@ -1,7 +1,9 @@
 // A check over the rows of a table, or over a list that must stay empty: exceptions first, then how many are
 // proven; each row with its state, its reason and a small margin bar.
 import type { CheckItem } from "../../document/item.ts";
+import { nounOfRows } from "../../document/place-words.ts";
 import type { Cell, ChecksValue, CheckValue, RowOf } from "../../engine/cell.ts";
+import { whyAlone } from "../../engine/check-parts.ts";
 import { isProblem, root } from "../../problem.ts";
 import { type State, states } from "../../verdict.ts";
 import { type Child, el, replace } from "../dom.ts";
@@ -9,13 +11,13 @@ import { marginBar } from "../margin-bar.ts";
 import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
 import { onScreen } from "../on-screen.ts";
 import { inPlace, noAnswerNote } from "../problem-note.ts";
-import { nounOfRows } from "../readings/place-words.ts";
 import { row, rowId } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { capital, labelOf } from "../words.ts";
 import { limitWords } from "./check.ts";
+import { reservationLines } from "./standing-parts.ts";
 
 type CheckRow = RowOf<CheckValue>;
 
@@ -53,7 +55,8 @@ export function checksView(context: SheetContext, cell: Cell, item: CheckItem): 
       replace(
         found,
         rowList(about, inOrder(exceptions)),
-        value.rows.length === 0 && el("p", { class: "caption" }, `${capital(value.why)}.`),
+        value.rows.length === 0 && el("p", { class: "caption" }, `${capital(whyAlone(value))}.`),
+        ...reservationLines(value),
       );
       replace(
         proven,
@@ -99,7 +102,7 @@ const rowList = (about: About, rows: readonly CheckRow[]): HTMLElement | undefin
 function checkRow({ context, name, item, noun }: About, one: CheckRow): HTMLElement {
   const { key, value } = one;
   const state = rowState(one);
-  const words = isProblem(value) ? inPlace(root(value)) : onScreen(capital(value.why));
+  const words = isProblem(value) ? inPlace(root(value)) : onScreen(capital(whyAlone(value)));
   const waived =
     isProblem(value) || !value.waived ? "" : ` Waived by ${value.waived.by}: ${value.waived.why}`;
   const named = rowName(noun, key);
@@ -113,13 +116,17 @@ function checkRow({ context, name, item, noun }: About, one: CheckRow): HTMLElem
       named,
       el("span", { class: "unseen" }, ", why?"),
     ),
-    el("span", { class: "row-why" }, words + waived),
+    el("span", { class: "row-why" }, words + waived, ...(isProblem(value) ? [] : reservationLines(value))),
     !isProblem(value) &&
       Number.isFinite(value.si) &&
       el(
         "span",
         { class: "row-bar" },
-        marginBar(value, undefined, `${labelOf(item)}, ${named}: ${onScreen(value.why)}, ${value.judged}`),
+        marginBar(
+          value,
+          undefined,
+          `${labelOf(item)}, ${named}: ${onScreen(whyAlone(value))}, ${value.judged}`,
+        ),
       ),
   );
 }

@@ -117,11 +117,13 @@ function readingText(cell: Cell, item: GivenItem, context: SheetContext): string
   return readWords(kind, value.typed.text, together);
 }
 
-/** Nothing where nothing was converted; a bare number needs no kind, and a share is shown as what it is. */
+/** No number again where nothing was converted; a bare number needs no kind, a share is shown as what it is. */
 export function readWords(kind: Kind | undefined, typed: string, together: string): string {
   const plain = (text: string) => onScreen(text).replaceAll(/\s+/g, " ").trim();
-  if (plain(typed) === plain(together)) return "";
-  if (kind !== "ratio" && kind !== "count") return `read as ${kind ?? "a number"}, ${together}`;
+  const isSame = plain(typed) === plain(together);
+  if (kind !== undefined && kind !== "ratio" && kind !== "count")
+    return isSame ? `read as ${kind}` : `read as ${kind}, ${together}`;
+  if (isSame) return "";
   return /%/.test(typed) ? `${plain(typed)} = ${together}` : `a number, ${together}`;
 }
 

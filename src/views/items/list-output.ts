@@ -1,10 +1,11 @@
 // A list that a method gives, as a table: one row each, one unit in each head.
+
+import { inWords } from "../../document/place-words.ts";
 import type { OutputValue } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
 import { el } from "../dom.ts";
 import { numberText, outputText } from "../figure.ts";
-import { inWords } from "../readings/place-words.ts";
 import type { SheetContext } from "../sheet-context.ts";
 import { capital } from "../words.ts";
 import { type AnswerColumn, answerHead } from "./answer-columns.ts";

@@ -7,9 +7,12 @@ import type { Drawing } from "../pictures/drawing.ts";
 import { pictureNamed } from "../pictures/index.ts";
 import { problemNote } from "../problem-note.ts";
 import { row } from "../row.ts";
+import { shortReservations } from "../row-exceptions.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
+import { reservationLines } from "./standing-parts.ts";
 
 const narrowest = 260;
+const none = { reservations: [] };
 
 export function pictureView(context: SheetContext, cell: Cell, item: PictureItem): ItemView {
   const { element, body } = row(context, cell.name, item, {
@@ -34,11 +37,15 @@ export function pictureView(context: SheetContext, cell: Cell, item: PictureItem
     table.replaceChildren(el("summary", {}, "as a table"), tableOf(drawing));
     const picture = drawing.draw(drawnWidth);
     picture.setAttribute("role", "img");
-    picture.setAttribute("aria-label", drawing.sentence);
+    picture.setAttribute(
+      "aria-label",
+      [drawing.sentence, ...shortReservations(latest ?? none)].join(" May not hold: "),
+    );
     replace(
       figure,
       picture,
       el("figcaption", {}, drawing.sentence),
+      ...(latest ? reservationLines(latest) : []),
       drawing.source !== undefined && el("p", { class: "quiet" }, `Limits: ${drawing.source}`),
       table,
     );

@@ -1,12 +1,12 @@
 // A working over the rows of a table: one answer for each key, outputs as columns with their units in the heads.
 // A row opens to its three lines and answers "why?".
 import { isMethodItem, type WorkingItem } from "../../document/item.ts";
+import { inWords, nounOfRows } from "../../document/place-words.ts";
 import type { Cell, RowsValue } from "../../engine/cell.ts";
 import { isProblem } from "../../problem.ts";
 import { el, replace } from "../dom.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
 import { noAnswerNote } from "../problem-note.ts";
-import { inWords, nounOfRows } from "../readings/place-words.ts";
 import { row, rowId } from "../row.ts";
 import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";

@@ -1,7 +1,8 @@
 // What an output of a method is called.
+
+import { inWords } from "../../document/place-words.ts";
 import type { OutputField } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
-import { inWords } from "../readings/place-words.ts";
 
 function fieldOf(method: string, output: string): OutputField | undefined {
   return methods.get(method)?.outputs[output];

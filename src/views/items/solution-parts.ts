@@ -1,4 +1,5 @@
 // What stands behind the answer of a method: its question, steps, other outputs, sources and remarks.
+import { isRecordOnly } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
 import type { Solution } from "../../methods/solution.ts";
 import type { Problem } from "../../problem.ts";
@@ -26,12 +27,14 @@ export function methodParts(
   shown: readonly string[],
   context: SheetContext,
 ): readonly Child[] {
-  const question = methods.get(solved.method)?.question;
+  const known = methods.get(solved.method);
+  const question = known?.question;
   const sources = [...new Set(solved.sources.map(cite))];
-  const rest = Object.entries(solved.outputs).filter(([name]) => !shown.includes(name));
+  const read = Object.entries(solved.outputs).filter(([name]) => !isRecordOnly(known?.outputs[name]));
+  const rest = read.filter(([name]) => !shown.includes(name));
   return [
     question !== undefined && el("p", { class: "question" }, question),
-    ...Object.entries(solved.outputs).map(
+    ...read.map(
       ([name, output]) =>
         output.kind === "list" &&
         output.rows.length > 0 &&

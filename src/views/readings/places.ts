@@ -1,8 +1,8 @@
 // The readings that a table wants, in order: one step for each place and each column to be read there.
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
+import { inWords, type Place, placeWords } from "../../document/place-words.ts";
 import { remarkColumns } from "../../document/reading-table.ts";
 import type { ReadingState, TableValue } from "../../engine/cell.ts";
-import { inWords, type Place, placeWords } from "./place-words.ts";
 
 export interface Step {
   readonly id: string;

@@ -1,12 +1,12 @@
 // Single readings that need a word: missing ones are listed as wanted, odd ones asked about, corrected and set-aside
 // ones stand with their reasons.
 import type { ReadingItem } from "../../document/item.ts";
+import { groupWords } from "../../document/place-words.ts";
 import type { TableValue } from "../../engine/cell.ts";
 import { grouped } from "../../grouped.ts";
 import { type Child, el } from "../dom.ts";
 import { onScreen } from "../on-screen.ts";
 import { stateWord } from "../state-mark.ts";
-import { groupWords } from "./place-words.ts";
 import { reasonOf, type Step, textAt } from "./places.ts";
 import { replacedBy, rowWords, valuesOfRow } from "./reading-words.ts";
 

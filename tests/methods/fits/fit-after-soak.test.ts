@@ -37,5 +37,8 @@ describe("laws", () => {
 });
 
 describe("limits", () => {
-  testLimits(fitAfterSoak, good, {});
+  testLimits(fitAfterSoak, good, {
+    "abs(interference) <= 0.03 * diameter": { interference: "10 mm" },
+    "abs(interference) <= 0.004 * diameter": { interference: "-0.5 mm" },
+  });
 });

@@ -15,13 +15,15 @@ describe("limits", () => {
   testLimits(fitOfPair, good, {
     'holeUncertainty >= "0 um"': { holeUncertainty: "-3 um" },
     'shankUncertainty >= "0 um"': { shankUncertainty: "-2 um" },
-    'holeSmallest > "0 mm"': { holeSmallest: "0 mm" },
-    'shankLargest > "0 mm"': { shankLargest: "-25 mm" },
-    'shankMean > "0 mm"': { shankMean: "-25 mm" },
-    'holeLargestDepthMean > "0 mm"': { holeLargestDepthMean: "-25 mm" },
     "holeSmallest <= holeLargestDepthMean": { holeSmallest: "25.02 mm" },
     "shankMean <= shankLargest": { shankMean: "25.0081 mm" },
     "tightestAllowed <= loosestAllowed": { loosestAllowed: "-11 um" },
+    "abs(holeSmallest - holeLargestDepthMean) <= 0.05 * holeLargestDepthMean": { holeSmallest: "23 mm" },
+    "abs(shankMean - shankLargest) <= 0.05 * shankLargest": { shankMean: "23 mm" },
+    "abs(shankMean - holeLargestDepthMean) <= 0.05 * holeLargestDepthMean": {
+      shankLargest: "23 mm",
+      shankMean: "23 mm",
+    },
     "tightestOpen == 0": { tightestAllowed: "" },
     "loosestOpen == 0": { loosestAllowed: "" },
   });
@@ -169,6 +171,12 @@ describe("edges", () => {
   test("the end that alone matters is the one with a limit; beside two limits it is refused", () => {
     expect(refusal(solve(id, { ...good, ends: "loosest" })).code).toBe("odd-end");
     expect(refusal(solve(id, { ...good, tightestAllowed: "", ends: "tightest" })).code).toBe("odd-end");
+  });
+
+  test("a second row of limits or uncertainties is refused", () => {
+    const { tightestAllowed: _, loosestAllowed: __, ...rest } = good;
+    const row = { tightest: "-10 um", loosest: "15 um" };
+    expect(refusal(solve(id, { ...rest, limits: [row, row] })).code).toBe("too-many-rows");
   });
 
   test("no limit at all is refused", () => {

@@ -37,7 +37,7 @@ describe("laws", () => {
 
   test("a larger fit needs less, more interference needs more", () => {
     fc.assert(
-      fc.property(between(1e-6, 1e-4), size, metal, (i, d, a) => {
+      fc.property(between(1e-6, 6e-5), size, metal, (i, d, a) => {
         expect(at(i, 0, 2 * d, a)).toBeLessThan(at(i, 0, d, a));
         expect(at(2 * i, 0, d, a)).toBeGreaterThan(at(i, 0, d, a));
       }),
@@ -83,5 +83,7 @@ describe("limits", () => {
     "handling >= 0": { handling: "-1 um" },
     "interference + handling >= 0": { interference: "-20 um" },
     'temperatureDifference <= "350 K"': { interference: "200 um" },
+    "abs(interference) <= 0.03 * diameter": { interference: "10 mm" },
+    "abs(interference) <= 0.004 * diameter": { interference: "0.2 mm" },
   });
 });

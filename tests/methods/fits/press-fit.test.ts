@@ -184,5 +184,7 @@ describe("limits", () => {
     "boreDiameter >= 0": { boreDiameter: "-1 mm" },
     "boreDiameter < diameter": { boreDiameter: "25 mm" },
     "length > 0": { length: "0 mm" },
+    "abs(interference) <= 0.03 * diameter": { interference: "10 mm" },
+    "abs(interference) <= 0.004 * diameter": { interference: "0.2 mm" },
   });
 });

@@ -90,5 +90,8 @@ describe("edges", () => {
 });
 
 describe("limits", () => {
-  testLimits(shankContraction, good, {});
+  testLimits(shankContraction, good, {
+    "abs(interference) <= 0.03 * diameter": { interference: "10 mm" },
+    "abs(interference) <= 0.004 * diameter": { interference: "0.2 mm" },
+  });
 });

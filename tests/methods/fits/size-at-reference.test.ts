@@ -91,6 +91,7 @@ describe("limits", () => {
     'gaugeTemperature <= "200 degC"': { gaugeTemperature: "3000 degC" },
     'partTemperature >= "-100 degC"': { partTemperature: "-101 degC" },
     'partTemperature <= "200 degC"': { partTemperature: "201 degC" },
+    "abs(reading - nominal) <= 0.05 * nominal": { nominal: "30 mm" },
   });
 
   test("a temperature difference where a reading is asked for is refused", () => {

@@ -48,6 +48,11 @@ describe("hand calculation", () => {
     expect(found.warnings[0]?.hint).toBe("give washerOutsideDiameter");
   });
 
+  test("an angle that is not given stands as a warning where a washer spreads the load", () => {
+    const said = answer(at({ spreadAngle: "" })).warnings.find(({ code }) => code === "assumed");
+    expect(said?.must).toBe("be given as spreadAngle");
+  });
+
   test("an outside diameter without a thickness asks for the thickness", () => {
     expect(refusal(at({ washerThickness: "" })).must).toBe("be given as washerThickness");
   });
@@ -82,8 +87,9 @@ describe("laws", () => {
   });
 
   test("without a washer the spread angle does not matter", () => {
-    const none = { washerThickness: "", washerOutsideDiameter: "" };
-    expect(si(at({ ...none, spreadAngle: "30 deg" }), "pressure")).toBe(si(at(none), "pressure"));
+    const none = { washerThickness: "", washerOutsideDiameter: "", spreadAngle: "" };
+    expect(refusal(at({ ...none, spreadAngle: "30 deg" })).code).toBe("not-used");
+    expect(answer(at(none)).warnings.map((warning) => warning.code)).toEqual(["limit-warning"]); // none of the angle
     expect(si(at({ ...none, washerThickness: "0 mm" }), "pressure")).toBe(si(at(none), "pressure"));
   });
 
@@ -102,7 +108,10 @@ describe("edges", () => {
 
   test("no hole: the whole disc carries", () => {
     expectClose(
-      si(at({ innerDiameter: "0 mm", washerThickness: "0 mm", washerOutsideDiameter: "" }), "area"),
+      si(
+        at({ innerDiameter: "0 mm", washerThickness: "0 mm", washerOutsideDiameter: "", spreadAngle: "" }),
+        "area",
+      ),
       (Math.PI / 4) * 0.03325 ** 2,
     );
   });

@@ -71,7 +71,7 @@ describe("edges", () => {
     const positions = [{ position: "1" }, { position: "2" }];
     const inputs = { ...good, positions };
     expect(refusal(solve(id, { ...inputs, found: [{ position: "7" }] })).got).toBe("7");
-    expect(refusal(solve(id, { ...inputs, found: ["1", "1"] })).got).toBe("1 twice");
+    expect(refusal(solve(id, { ...inputs, found: ["1", "1"] })).got).toBe("1 in rows 1 and 2");
     expect(refusal(solve(id, { ...good, found: ["1"] })).got).toBe("no positions of the drawing");
   });
 

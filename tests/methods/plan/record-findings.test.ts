@@ -207,7 +207,7 @@ describe("edges", () => {
 
   test("an adapter without the length of the wrench, a plan with a row twice: refused", () => {
     expect(refusal(solve(id, { plan, rows: [{ ...row, adapter: "60 mm" }] })).must).toContain("wrenchLength");
-    expect(refusal(solve(id, { plan: [...plan, ...plan], rows: [row] })).code).toBe("tag-twice");
+    expect(refusal(solve(id, { plan: [...plan, ...plan], rows: [row] })).code).toBe("given-twice");
   });
 
   test("readings in another unit are compared as torques", () => {

@@ -10,6 +10,7 @@ import {
   expectClose,
   expectHouseWording,
   expectPrinted,
+  type Inputs,
   of,
   refusal,
   rows,
@@ -167,5 +168,63 @@ testLimits(nutFactorTrial, good, {
   "confidence < 1": { confidence: "100 %" },
   "smallest(trials.preload) > 0": { stretches: ["0.2 mm", "-0.1 mm", "0.21 mm"] },
   "trialCount >= 5": { stretches: ["0.21 mm", "0.212 mm", "0.211 mm", "0.213 mm"] },
+  "preloadResolution >= 0": {
+    stretches: "",
+    boltStiffness: "",
+    preloads: ["150 kN", "142 kN", "145 kN", "147 kN", "149 kN"],
+    preloadResolution: "-1 kN",
+  },
+  "stretchResolution >= 0": { stretchResolution: "-1 um" },
+  "standardDeviation > 1e-9 * meanPreload": {
+    stretches: ["0.21 mm", "0.21 mm", "0.21 mm", "0.21 mm", "0.21 mm"],
+  },
   "spread < 1": { stretches: ["0.21 mm", "0.1 mm", "0.05 mm", "0.3 mm", "0.25 mm"] },
+});
+
+describe("equal readings", () => {
+  const equal = { stretches: Array.from({ length: 6 }, () => "0.22 mm") };
+  const steps: Readonly<Record<string, Inputs>> = {
+    stretches: { ...equal, stretchResolution: "10 um" },
+    preloads: {
+      stretches: "",
+      boltStiffness: "",
+      preloads: Array.from({ length: 6 }, () => "143.792 kN"),
+      preloadResolution: "6.536 kN",
+    },
+  };
+
+  test("without a resolution the spread is not proven, and the gauge's step is asked for", () => {
+    const found = answer(nutFactorTrial.solveNamed({ ...good, ...equal }));
+    expect(Object.keys(found.spoilt).toSorted()).toEqual([
+      "maximumPreload",
+      "minimumPreload",
+      "spread",
+      "standardDeviation",
+    ]);
+    expect(found.warnings.map(({ hint }) => hint).join()).toContain("stretchResolution or preloadResolution");
+  });
+
+  test.each(Object.entries(steps))(
+    "with the step of the %s the deviation is step over root 12",
+    (_, change) => {
+      const found = nutFactorTrial.solveNamed({ ...good, ...change });
+      // 10 um times 653.6 kN/mm is 6.536 kN; over the root of 12, 1.8868 kN
+      expectClose(si(found, "standardDeviation"), 6536 / Math.sqrt(12), 1e-9);
+      expect(si(found, "spread")).toBeGreaterThan(0.03);
+      expect(answer(found).spoilt).toEqual({});
+    },
+  );
+
+  test("a step finer than the spread of the bolts changes nothing", () => {
+    const plain = nutFactorTrial.solveNamed(good);
+    const stepped = nutFactorTrial.solveNamed({ ...good, stretchResolution: "1 um" });
+    expect(si(stepped, "spread")).toBe(si(plain, "spread"));
+  });
+
+  test("a step, or a stiffness, of what was not measured is refused by name", () => {
+    const preloads = steps["preloads"] ?? {};
+    for (const change of [{ stretchResolution: "1 um" }, { boltStiffness: "653.6 kN/mm" }])
+      expect(refusal(nutFactorTrial.solveNamed({ ...good, ...preloads, ...change })).code).toBe("not-used");
+    expect(refusal(nutFactorTrial.solveNamed({ ...good, preloadResolution: "1 kN" })).code).toBe("not-used");
+  });
 });

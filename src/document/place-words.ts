@@ -1,5 +1,5 @@
 // What a place is called: "hole 1, upper outer, along".
-import type { Item, ReadingItem } from "../../document/item.ts";
+import type { Item, ReadingItem } from "./item.ts";
 
 /** "pinPasses" → "pin passes" */
 export const inWords = (name: string): string => name.replaceAll(/([A-Z])/g, " $1").toLowerCase();

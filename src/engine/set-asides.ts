@@ -1,0 +1,101 @@
+// Readings that are kept and not used, and those that are asked about, in words that both faces say: where, what
+// stood there, why, who and when, and what the place is judged on now.
+import type { ReadingItem } from "../document/item.ts";
+import { groupWords, type Place, placeWords } from "../document/place-words.ts";
+import { grouped } from "../grouped.ts";
+import { isProblem } from "../problem.ts";
+import type { Cell, TableValue } from "./cell.ts";
+
+export interface SetAsideWords {
+  readonly row: number;
+  /** "hole 13, lo split, along" */
+  readonly place: string;
+  /** As typed: "25.033 mm". */
+  readonly value: string;
+  readonly why: string;
+  readonly by: string;
+  readonly when: string;
+  /** "read again: 25.031 mm", "hole 13 is judged on 7 of 8 readings" */
+  readonly now: string;
+}
+
+export function setAsidesOf({ item, value }: Cell): readonly SetAsideWords[] {
+  if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
+  return value.setAside.map((one) => ({
+    row: one.row,
+    place: placeWords(item, placeAt(item, value, one.row)),
+    value: valuesAt(value, one.row),
+    why: one.why,
+    by: one.by,
+    when: whenColumns.map((name) => textAt(value, name, one.row)).find((text) => text !== "") ?? "",
+    now: nowWords(item, value, one.row),
+  }));
+}
+
+/**
+ * "hole 13, lo split, along, 25.033 mm: set aside, gauge slipped, by fitter B; hole 13 is judged on 7 of 8
+ * readings", one sentence for all that were set aside for the same reason with the same result.
+ */
+export function setAsideSentences(all: readonly SetAsideWords[]): readonly string[] {
+  const alike = grouped(all, ({ why, by, when, now }) => [why, by, when, now].join("\n"));
+  return [...alike.values()].flatMap((few) => {
+    const [first] = few;
+    if (!first) return [];
+    const { why, by, when, now } = first;
+    const places = few.map(({ place, value }) => (value === "" ? place : `${place}, ${value}`));
+    const who = [by === "" ? "who is not stated" : `by ${by}`, when].filter((part) => part !== "").join(", ");
+    return [`${places.join("; ")}: set aside, ${why}, ${who}; ${now}`];
+  });
+}
+
+/** Readings farther from their group than the page allows. */
+export function oddReadings({
+  item,
+  value,
+}: Cell): readonly { readonly place: string; readonly value: string }[] {
+  if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
+  return value.states.flatMap((state, row) =>
+    state === "odd"
+      ? [{ place: placeWords(item, placeAt(item, value, row)), value: valuesAt(value, row) }]
+      : [],
+  );
+}
+
+const whenColumns = ["when", "date", "time"];
+
+const textAt = (table: TableValue, name: string, row: number): string =>
+  table.columns.find((column) => column.name === name)?.typed[row] ?? "";
+
+function placeAt(item: ReadingItem, table: TableValue, row: number): Place {
+  const keys = item.key ?? Object.keys(item.expect ?? {});
+  return keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
+}
+
+/** The numbers of a row with their units. */
+function valuesAt({ columns }: TableValue, row: number): string {
+  return columns
+    .flatMap(({ kind, unit, typed }) => {
+      const text = kind === "tag" || kind === "text" ? "" : (typed[row] ?? "");
+      const bare = /^[-+\u2212]?[\d.,]+$/.test(text) && unit !== undefined;
+      return text === "" ? [] : [bare ? `${text} ${unit}` : text];
+    })
+    .join(", ");
+}
+
+const counts = (table: TableValue, row: number): boolean =>
+  table.states[row] === "entered" || table.states[row] === "odd";
+
+function nowWords(item: ReadingItem, table: TableValue, row: number): string {
+  const same = (names: readonly string[]) => (other: number) =>
+    names.every((name) => textAt(table, name, other) === textAt(table, name, row));
+  const rows = [...table.states.keys()];
+  const [first] = table.key;
+  const again = table.key.length > 0 && rows.find((other) => counts(table, other) && same(table.key)(other));
+  if (again !== undefined && again !== false) return `read again: ${valuesAt(table, again)}`;
+  if (first === undefined || table.key.length < 2) return "nothing stands in its place";
+  const here = rows.filter(same([first]));
+  const places = new Set(here.map((other) => table.key.map((key) => textAt(table, key, other)).join(" · ")));
+  const wanted = table.wanted.filter((one) => one[first] === textAt(table, first, row)).length;
+  const used = here.filter((other) => counts(table, other)).length;
+  return `${groupWords(item, placeAt(item, table, row))} is judged on ${used} of ${places.size + wanted} readings`;
+}

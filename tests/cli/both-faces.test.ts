@@ -1,0 +1,153 @@
+// Terminal, data and sheet say the same of what a page rests on: set-asides first, then why a number may not
+// hold, where its doubt comes from, and which values have no source.
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { checkCommand } from "../../src/cli/commands/check.ts";
+import type { Cell } from "../../src/engine/cell.ts";
+import { openPage } from "../../src/engine/open-page.ts";
+import "../../src/methods/index.ts";
+import { caveats, exceptions } from "../../src/views/summary.ts";
+
+const text = `splitline: 1
+title: Bores
+page:
+  - given: limit
+    value: 25.015 mm
+  - given: old
+    value: 25.000 mm
+    source: drawing, invented
+  - reading: holes
+    says: Bores as read
+    columns: { position: tag, depth: tag, diameter: length, state: tag, reason: text, by: text, when: text }
+    key: [position, depth]
+    expect: { position: [1, 13], depth: [outer, split] }
+    uncertainty: { diameter: 3 um, k: 2 }
+    rows: |
+      position,depth,diameter/mm,state,reason,by,when
+      1,outer,25.010,,,,
+      1,split,25.011,,,,
+      1,split,25.032,set aside,read cold,,
+      13,outer,25.012,,,,
+      13,split,25.033,set aside,gauge slipped,fitter B,day 2
+  - check: loosest
+    says: Bore inside its limit?
+    each: holes
+    key: position
+    that: largest(holes.diameter)
+    atMost: limit
+    source: owner, invented
+  - check: all
+    says: All bores inside?
+    that: largest(holes.diameter)
+    atMost: limit
+    source: owner, invented
+`;
+
+const folder = mkdtempSync(join(tmpdir(), "faces-"));
+const file = join(folder, "page.yaml");
+let cells: readonly Cell[] = [];
+beforeAll(async () => {
+  writeFileSync(file, text);
+  const live = openPage(text, "page.yaml");
+  if (!("cells" in live)) throw new Error("the page did not open");
+  live.change("old", "25.002 mm");
+  await live.settle();
+  cells = live.cells();
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const read13 =
+  "hole 13, split, 25.033 mm: set aside, gauge slipped, by fitter B, day 2; hole 13 is judged on 1 of 2 readings";
+const read1 = "hole 1, split, 25.032 mm: set aside, read cold, who is not stated; read again: 25.011 mm";
+const mayNotHold =
+  "position 13 with 1 reading set aside: judged on fewer readings than the plan expects: 13, split: gauge slipped, fitter B";
+
+async function terminal(): Promise<string[]> {
+  const { out = "" } = await checkCommand([file], Number.POSITIVE_INFINITY);
+  return out.split("\n").map((line) => line.trim());
+}
+
+describe("in the terminal", () => {
+  test("set-asides stand before the checks, with who, why and what counts now", async () => {
+    const said = await terminal();
+    expect(said[1]).toBe("set aside  holes: 2 readings kept and not used");
+    expect(said.slice(2, 4)).toEqual([read1, read13]);
+    expect(said[4]).toContain("unproven");
+  });
+
+  test("why a number may not hold is a line of its own", async () => {
+    const said = await terminal();
+    expect(said).toContain("unproven · position 13: 25.012 mm ± 0.0030 mm against at most 25.015 mm");
+    expect(said).toContain(`it may not hold: ${mayNotHold}`);
+  });
+
+  test("values without a source are named at the end", async () => {
+    expect(await terminal()).toContain("source not stated: limit");
+  });
+});
+
+test("as data: limits and doubt as values, reservations, who and why", async () => {
+  const { out = "" } = await checkCommand([file, "--json"], Number.POSITIVE_INFINITY);
+  const data: unknown = JSON.parse(out);
+  expect(data).toMatchObject({
+    pages: [
+      {
+        setAside: [
+          { reading: "holes", place: "hole 1, split", by: null, now: "read again: 25.011 mm" },
+          {
+            reading: "holes",
+            place: "hole 13, split",
+            value: "25.033 mm",
+            why: "gauge slipped",
+            by: "fitter B",
+            when: "day 2",
+          },
+        ],
+        odd: [],
+        sourceNotStated: ["limit"],
+        warnings: [],
+        checks: [
+          {
+            name: "loosest",
+            rows: [
+              { position: "1", state: "proven", mayNotHold: [] },
+              {
+                position: "13",
+                state: "unproven",
+                value: 25.012,
+                unit: "mm",
+                limits: { atLeast: null, unit: "mm" },
+                doubt: { unit: "mm", from: ["holes.diameter"] },
+                why: "25.012 mm ± 0.0030 mm against at most 25.015 mm",
+                mayNotHold: [mayNotHold],
+              },
+            ],
+          },
+          { name: "all", state: "unproven" },
+        ],
+      },
+    ],
+  });
+});
+
+describe("on the sheet", () => {
+  test("set-asides lead the summary in the same words", () => {
+    const [first] = exceptions(cells);
+    expect(first).toMatchObject({ mark: "set aside", name: "holes", words: "2 readings kept and not used:" });
+    const said = first?.rows?.map(({ says, words }) => `${says}${words}`);
+    expect(said).toEqual([read1, read13].map((words) => `${words.replace("hole", "Hole")}.`));
+  });
+
+  test("a check says why its number may not hold", () => {
+    const all = exceptions(cells).find(({ name }) => name === "all");
+    expect(all?.words).toMatch(/^25\.012 mm ± 3 µm|^25\.012 mm/);
+    expect(all?.words).toContain("May not hold: ");
+    expect(all?.words).toContain("1 reading set aside");
+  });
+
+  test("values without a source of their own are listed, changed ones too", () => {
+    expect(caveats(cells).unsourced).toEqual(["limit", "old"]);
+  });
+});
