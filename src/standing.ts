@@ -8,6 +8,8 @@ export interface Contribution {
   readonly root: string;
   /** One instrument. The root of the same name stands for all its readings off together. */
   readonly group: string;
+  /** What a person calls it; the group where not said. */
+  readonly says?: string;
   /** Limits are met at their worst; expanded uncertainties (k = 2) are added as squares. */
   readonly meaning: "limits" | "expanded";
   /** Changes of the value when the root goes up and down by its half-width, SI. */

@@ -110,6 +110,7 @@ export type ReadingState = "missing" | "entered" | "odd" | "corrected" | "set as
 
 export interface TableValue {
   readonly type: "table";
+  readonly says: string | undefined;
   readonly columns: readonly TableColumn[];
   readonly rows: number;
   /** Readings that are wanted or begun and not there. */

@@ -145,7 +145,7 @@ function doubtOf(item: GivenItem, typed: Quantity, text: string): readonly Contr
       got: "a ± with the value and a spread beside it",
       must: "state the spread once",
     });
-  if (typed.spread || !item.spread) return statedDoubt(item.name, typed);
+  if (typed.spread || !item.spread) return statedDoubt(item.name, typed, item.says);
   const found = spreadHalfWidth(item.spread, typed);
   if (isProblem(found)) return found;
   const { half, meaning } = found;
@@ -156,6 +156,7 @@ function doubtOf(item: GivenItem, typed: Quantity, text: string): readonly Contr
     {
       root: item.name,
       group: item.name,
+      says: item.says ?? item.name,
       meaning,
       ...own(half),
       ...(applies === undefined ? {} : { applies: { output: applies, share } }),

@@ -18,7 +18,8 @@ export function readingDoubt(
 ): readonly Contribution[] {
   if (uncertainty === 0) return [];
   const group = `${tableName}.${name}`;
-  const together: Contribution = { root: group, group, meaning: "expanded", ...own(uncertainty) };
+  const says = table.says ?? group;
+  const together: Contribution = { root: group, group, says, meaning: "expanded", ...own(uncertainty) };
   if (table.rows > mostRoots) return [together];
   return [together, { ...together, root: `${group} ${placeOf(table, row)}` }];
 }

@@ -35,6 +35,7 @@ export function readingValue(item: ReadingItem, rows: string, file: string): Cel
   const blanks = states.filter((state) => state === "missing").length;
   return {
     type: "table",
+    says: item.says,
     columns,
     rows: table.lines.length,
     missing: blanks + wanted.length,

@@ -1,7 +1,7 @@
 // The answer of a method for inputs that have not moved is kept: with stated doubt a method is solved
 // many times over, and a table asks it for every row while one reading changes.
 import type { Item } from "../document/item.ts";
-import type { InputValue, ListRow, SiValue } from "../methods/field.ts";
+import type { InputValue, ListRow, RowValue, SiValue } from "../methods/field.ts";
 import type { Solution } from "../methods/solution.ts";
 import type { Problem } from "../problem.ts";
 import type { Contribution } from "../standing.ts";
@@ -31,7 +31,7 @@ export function solved(
   return answer;
 }
 
-function sameInputs(a: Inputs, b: Inputs): boolean {
+function sameInputs(a: Inputs | RowValue, b: Inputs | RowValue): boolean {
   const names = Object.keys(a);
   return (
     names.length === Object.keys(b).length &&
@@ -39,20 +39,18 @@ function sameInputs(a: Inputs, b: Inputs): boolean {
   );
 }
 
-const isSi = (value: object): value is SiValue => "si" in value && "dimension" in value;
+type Part = InputValue | ListRow | undefined;
 
-function sameInput(a: InputValue | ListRow | undefined, b: InputValue | ListRow | undefined): boolean {
+const isList = (value: Part): value is readonly ListRow[] => Array.isArray(value);
+const isSi = (value: Part): value is SiValue =>
+  typeof value === "object" && !isList(value) && "si" in value && "dimension" in value;
+const isRow = (value: Part): value is RowValue => typeof value === "object" && !isList(value) && !isSi(value);
+
+function sameInput(a: Part, b: Part): boolean {
   if (Object.is(a, b)) return true;
-  if (typeof a !== "object" || typeof b !== "object") return false;
-  if (Array.isArray(a) || Array.isArray(b))
-    return (
-      Array.isArray(a) &&
-      Array.isArray(b) &&
-      a.length === b.length &&
-      a.every((row: ListRow, i) => sameInput(row, b[i] as ListRow))
-    );
-  if (isSi(a) || isSi(b)) return isSi(a) && isSi(b) && sameSi(a, b);
-  return sameInputs(a as Inputs, b as Inputs);
+  if (isList(a)) return isList(b) && a.length === b.length && a.every((row, i) => sameInput(row, b[i]));
+  if (isSi(a)) return isSi(b) && sameSi(a, b);
+  return isRow(a) && isRow(b) && sameInputs(a, b);
 }
 
 const sameSi = (a: SiValue, b: SiValue): boolean =>

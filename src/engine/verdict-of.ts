@@ -24,8 +24,8 @@ export function withReservations(why: string, reservations: readonly Problem[]):
 /** The width that the causes come to, and their names with the largest first. */
 export function carriedOf(doubt: readonly Contribution[]): CheckValue["carried"] {
   const causes = new Map<string, number>();
-  for (const { group, up, down } of merged(doubt))
-    causes.set(group, Math.max(causes.get(group) ?? 0, Math.abs(up), Math.abs(down)));
+  for (const { group, says = group, up, down } of merged(doubt))
+    causes.set(says, Math.max(causes.get(says) ?? 0, Math.abs(up), Math.abs(down)));
   const from = [...causes].sort(([, a], [, b]) => b - a).map(([name]) => name);
   return { halfWidth: halfWidth(doubt), from };
 }

@@ -3,7 +3,7 @@
 import { readFileSync } from "node:fs";
 import { csvParse } from "d3";
 import { afterAll, describe, expect, test } from "vitest";
-import type { InputField, InputValue, QuantityField, TextField } from "../../src/methods/field.ts";
+import type { InputField, InputValue, QuantityField, SiValue, TextField } from "../../src/methods/field.ts";
 import { type AnyMethod, methods } from "../../src/methods/index.ts";
 import type { Solution } from "../../src/methods/solution.ts";
 import { isProblem, type Problem, sentence } from "../../src/problem.ts";
@@ -14,7 +14,27 @@ import { moreInputs } from "./more-inputs.ts";
 
 type Set = Readonly<Record<string, InputValue>>;
 type Cell = string | number;
-type Rows = readonly (Cell | Readonly<Record<string, Cell>>)[];
+type NamedCells = Readonly<Record<string, Cell>>;
+type Rows = readonly (Cell | NamedCells)[];
+
+const isCell = (value: unknown): value is Cell => typeof value === "string" || typeof value === "number";
+const isNamedCells = (value: unknown): value is NamedCells =>
+  typeof value === "object" &&
+  value !== null &&
+  !Array.isArray(value) &&
+  Object.values(value).every((cell) => isCell(cell));
+const isRows = (value: unknown): value is Rows =>
+  Array.isArray(value) && value.every((row) => isCell(row) || isNamedCells(row));
+
+/** Rows as given or as their text; anything else is a mistake in the example. */
+function rowsOf(value: InputValue): Rows {
+  const rows: unknown = typeof value === "string" ? JSON.parse(value) : value;
+  if (!isRows(rows)) throw new Error(`no rows: ${JSON.stringify(value)}`);
+  return rows;
+}
+
+const written = (value: InputValue): string =>
+  typeof value === "object" ? JSON.stringify(value) : String(value);
 
 const folder = new URL("../../reference-checks/", import.meta.url);
 
@@ -31,7 +51,7 @@ function published(id: string): readonly Set[] {
       (row["inputs"] ?? "").split("; ").map((part) => {
         const at = part.indexOf("=");
         const value = part.slice(at + 1);
-        return [part.slice(0, at), value.startsWith("[") ? (JSON.parse(value) as Rows) : value];
+        return [part.slice(0, at), value.startsWith("[") ? rowsOf(value) : value];
       }),
     ),
   );
@@ -44,19 +64,17 @@ const hasChoices = (field: InputField | undefined): field is TextField =>
 const choicesIn = (method: AnyMethod, set: Set): readonly string[] =>
   Object.entries(set)
     .filter(([name]) => hasChoices(method.inputs[name]))
-    .map(([name, value]) => `${name}=${String(value)}`);
+    .map(([name, value]) => `${name}=${written(value)}`);
 
 /** Sets that differ in which inputs they give, or in a choice: one of each is enough. */
 function likeness(method: AnyMethod, set: Set): string {
   const columns = (value: InputValue) =>
     Array.isArray(value)
-      ? [
-          ...new Set((value as Rows).flatMap((row) => (typeof row === "object" ? Object.keys(row) : []))),
-        ].join()
+      ? [...new Set(rowsOf(value).flatMap((row) => (typeof row === "object" ? Object.keys(row) : [])))].join()
       : "";
   return Object.entries(set)
     .map(([name, value]) =>
-      hasChoices(method.inputs[name]) ? `${name}=${String(value)}` : name + columns(value),
+      hasChoices(method.inputs[name]) ? `${name}=${written(value)}` : name + columns(value),
     )
     .toSorted()
     .join(" ");
@@ -95,7 +113,7 @@ afterAll(() => console.log(JSON.stringify(counts)));
 const factors = [1.07, 0.93, 1.5, 0.5, 3, 0.1, 10, -1, 1.001, 0.999];
 
 /** Other values of a quantity, the mildest first. */
-function otherQuantities(field: QuantityField, value: Cell): readonly InputValue[] {
+function otherQuantities(field: QuantityField, value: Cell): readonly SiValue[] {
   const read = quantity(String(value), field.kind);
   if (isProblem(read)) return [];
   const near =
@@ -115,7 +133,7 @@ const others = (
   field: QuantityField | TextField,
   value: Cell,
   beside: readonly Cell[] = [],
-): readonly InputValue[] =>
+): readonly (string | SiValue)[] =>
   field.kind === "text" ? otherTexts(field, value, beside) : otherQuantities(field, value);
 
 /** Refused for what was typed alone, whatever the method then does with it: that shows no use. */
@@ -149,7 +167,7 @@ function changesOf(method: AnyMethod, set: Set): readonly Change[] {
       const typed = typeof value === "object" ? "" : value;
       return [{ path: name, sets: others(field, typed).map((other) => ({ ...set, [name]: other })) }];
     }
-    const rows = (typeof value === "string" ? JSON.parse(value) : value) as Rows;
+    const rows = rowsOf(value);
     const [only = ""] = Object.keys(field.of);
     const named = rows.map((row) => (typeof row === "object" ? row : { [only]: row }));
     const picked = new Set([0, 1, 2, named.length - 1].filter((index) => index < named.length));
@@ -160,14 +178,12 @@ function changesOf(method: AnyMethod, set: Set): readonly Change[] {
           ? others(
               field.of[column],
               cell,
-              named.flatMap((row) =>
-                column in row ? [(row as Readonly<Record<string, Cell>>)[column] ?? ""] : [],
-              ),
+              named.flatMap((row) => (column in row ? [row[column] ?? ""] : [])),
             )
           : []
         ).map((other) => ({
           ...set,
-          [name]: named.map((row, at) => (at === index ? { ...row, [column]: other } : row)) as never,
+          [name]: named.map((row, at) => (at === index ? { ...row, [column]: other } : row)),
         })),
       })),
     );
@@ -199,7 +215,7 @@ describe("a change of any input given shows", () => {
       const tried = new Set<string>();
       const [shown, silent] = [new Set<string>(), new Map<string, string>()];
       for (const set of setsOf(method)) {
-        const taken = acceptedBy(method, set as Inputs);
+        const taken = acceptedBy(method, set);
         if (!taken) continue;
         counts.refusedByName += Object.keys(set).length - Object.keys(taken).length;
         counts.sets += 1;

@@ -1,7 +1,7 @@
 // Rule: what is possible and usual belongs to the sort of input. Every input of a sort carries it, and every
 // one is judged, in lists too; the bounds are what their texts say and what the tables hold.
 import { describe, expect, test } from "vitest";
-import type { InputValue, QuantityField } from "../../src/methods/field.ts";
+import type { QuantityField, SiValue } from "../../src/methods/field.ts";
 import { isQuantityField } from "../../src/methods/field.ts";
 import { type AnyMethod, methods } from "../../src/methods/index.ts";
 import { sortOf } from "../../src/methods/plausible.ts";
@@ -40,14 +40,25 @@ const titled = everyQuantity.map((taken) => ({
   sort: sortOf(taken.field),
 }));
 
+/** What a row needs besides: a word for each text. */
+function wordsFor(method: AnyMethod, name: string): Readonly<Record<string, string>> {
+  const field = method.inputs[name];
+  if (field?.kind !== "list") return {};
+  return Object.fromEntries(
+    Object.entries(field.of).flatMap(([column, part]) =>
+      part.kind === "text" && !part.optional ? [[column, "a"]] : [],
+    ),
+  );
+}
+
 /** The method on its good inputs, with this one put in; a list keeps its first row but for that column. */
-function solved({ method, name, column }: Taken, value: InputValue) {
+function solved({ method, name, column }: Taken, value: string | number | SiValue) {
   const good = goodFor(method.id);
   if (column === undefined) return method.solveNamed({ ...good, [name]: value });
   const rows = good[name];
-  const [first] = Array.isArray(rows) ? (rows as readonly InputValue[]) : [];
-  const row = typeof first === "object" && !("si" in first) ? first : {};
-  return method.solveNamed({ ...good, [name]: [{ ...row, [column]: value }] } as never);
+  const [first] = typeof rows === "object" && !("si" in rows) ? rows : [];
+  const row = typeof first === "object" && !("si" in first) ? first : wordsFor(method, name);
+  return method.solveNamed({ ...good, [name]: [{ ...row, [column]: value }] });
 }
 
 describe("inputs that are of a sort by name or words carry it", () => {
@@ -80,7 +91,7 @@ const outside = (bound: Bound | undefined, step: number): number[] =>
 
 describe("every input of a sort is judged", () => {
   const sorted = titled.flatMap((each) => (each.sort ? [{ ...each, sort: each.sort }] : []));
-  test("there are so many", () => expect(sorted).toHaveLength(101));
+  test("there are so many", () => expect(sorted).toHaveLength(111));
 
   test.each(sorted)("$title: outside what is possible there is no answer, and it is named", (taken) => {
     const { sort, field } = taken;

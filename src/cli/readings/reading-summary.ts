@@ -34,7 +34,17 @@ function nothingYet(item: ReadingItem): TableValue {
     typed: [],
     optional: item.may?.includes(name) === true,
   }));
-  return { type: "table", columns: heads, rows: 0, missing: 0, states: [], key, setAside: [], wanted: [] };
+  return {
+    type: "table",
+    says: item.says,
+    columns: heads,
+    rows: 0,
+    missing: 0,
+    states: [],
+    key,
+    setAside: [],
+    wanted: [],
+  };
 }
 
 export interface StateCounts {

@@ -114,7 +114,10 @@ function readingText(cell: Cell, item: GivenItem, context: SheetContext): string
     value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, differenceUnit(shown))}`;
   const few = shown.text === value.typed.unit.text ? 6 : 4; // what was typed keeps its digits
   const together = (setText(value.si, kind, shown, few) + spread).replaceAll(" ", "\u00a0"); // number and unit stay on one line
-  return readWords(kind, value.typed.text, together);
+  const words = readWords(kind, value.typed.text, together);
+  return value.typed.spread?.form === "plusMinus"
+    ? [words, "± taken as limits"].filter(Boolean).join("; ")
+    : words;
 }
 
 /** No number again where nothing was converted; a bare number needs no kind, a share is shown as what it is. */

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { InputValue, RowValue } from "../../../src/methods/field.ts";
 import { selectBolts } from "../../../src/methods/fits/select-bolts.ts";
 import { solve } from "../../../src/methods/index.ts";
 import { cells, text } from "../cells.ts";
@@ -9,6 +10,15 @@ import { answer, deepFreeze, expectPrinted, of, refusal, si, testLimits } from "
 
 const id = "select-bolts";
 const good = goodFor(id);
+
+/** Rows of named values, as the good inputs give them. */
+function namedRows(value: InputValue | undefined): readonly RowValue[] {
+  if (typeof value !== "object" || "si" in value) throw new Error("expected rows");
+  return value.map((row) => {
+    if (typeof row !== "object" || "si" in row) throw new Error("expected a row of named values");
+    return row;
+  });
+}
 
 describe("limits", () => {
   testLimits(selectBolts, good, {
@@ -199,13 +209,13 @@ describe("edges", () => {
     ["a huge smallest", { smallest: "1e150 mm" }, {}, "holes 1"],
   ])("a slip in a size is refused by the tag of its part: %s", (_, hole, bolt, tag) => {
     const { holes, bolts, ...rest } = good;
-    const [first, ...others] = Array.isArray(holes) ? (holes as Record<string, string>[]) : [];
-    const [one] = Array.isArray(bolts) ? (bolts as Record<string, string>[]) : [];
+    const [first, ...others] = namedRows(holes);
+    const [one] = namedRows(bolts);
     const third = { tag: "3", largest: "25.006 mm", mean: "25.005 mm", ...bolt };
     const said = refusal(
       solve(id, {
         ...rest,
-        holes: [{ ...first, ...hole }, ...others] as Record<string, string>[],
+        holes: [{ ...first, ...hole }, ...others],
         bolts: [{ ...one }, third],
       }),
     );

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { InputValue, RowValue } from "../../../src/methods/field.ts";
 import { solve } from "../../../src/methods/index.ts";
 import { boltGroupShear } from "../../../src/methods/shear/bolt-group-shear.ts";
 import { sentence } from "../../../src/problem.ts";
@@ -8,6 +9,15 @@ import { answer, deepFreeze, expectClose, of, refusal, rows, si, testLimits } fr
 
 const id = "bolt-group-shear";
 const good = goodFor(id);
+
+/** Rows of named values, as the good inputs give them. */
+function namedRows(value: InputValue | undefined): readonly RowValue[] {
+  if (typeof value !== "object" || "si" in value) throw new Error("expected rows");
+  return value.map((row) => {
+    if (typeof row !== "object" || "si" in row) throw new Error("expected a row of named values");
+    return row;
+  });
+}
 
 describe("limits", () => {
   testLimits(boltGroupShear, good, {
@@ -156,7 +166,7 @@ describe("edges", () => {
     const plain = answer(solve(id, good));
     expect(plain.warnings.map((warning) => warning.got)).toEqual(["4"]);
     expect(plain.spoilt).toEqual({});
-    const sized = (good["bolts"] as Record<string, string>[]).map((bolt) => ({ ...bolt, area: "201 mm2" }));
+    const sized = namedRows(good["bolts"]).map((bolt) => ({ ...bolt, area: "201 mm2" }));
     const given = answer(solve(id, { ...good, bolts: sized }));
     expect(given.warnings).toEqual([]);
     for (const [index, row] of rows(given, "bolts").entries())
