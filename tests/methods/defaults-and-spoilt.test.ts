@@ -54,7 +54,7 @@ describe("a default that matters stands as a warning beside the answer", () => {
         standard: "VDI 2230",
       }),
     );
-    expect(`${vdi.notes.join()} ${vdi.warnings.join()}`).not.toContain("tolerance of the torque");
+    expect([...vdi.notes, ...vdi.warnings.map(sentence)].join()).not.toContain("tolerance of the torque");
   });
 });
 

@@ -1,3 +1,4 @@
+/* oxlint-disable typescript/no-unsafe-type-assertion -- inputs are made from declarations known only at run time */
 // Rule: nothing given is ignored. Every input of every method, in every variant that has an example, is
 // changed alone; the answer, a warning, a remark or a refusal has to change with it.
 import { readFileSync } from "node:fs";
@@ -56,7 +57,7 @@ function likeness(method: AnyMethod, set: Set): string {
       : "";
   return Object.entries(set)
     .map(([name, value]) =>
-      hasChoices(method.inputs[name]) ? `${name}=${String(value)}` : name + columns(value),
+      hasChoices(method.inputs[name]) ? `${name}=${JSON.stringify(value)}` : name + columns(value),
     )
     .toSorted()
     .join(" ");

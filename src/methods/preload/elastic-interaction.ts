@@ -172,7 +172,9 @@ export const elasticInteraction = method({
     says: "each load put in changes the bolts that are tight already; the loads of one pass that end even are solved back from the last bolt",
     source: interaction,
     reads: (inputs) => [
-      ...["order", "passLoads", "coefficients"],
+      "order",
+      "passLoads",
+      "coefficients",
       ...(rowsOf(inputs, "neighbours").length > 0 ? ["neighbours", "arrangement"] : []),
     ],
     gives: {},

@@ -109,7 +109,10 @@ export const nutFactorTrial = method({
     says: "the bolts of the trial and the quantiles of the normal and chi-square distributions",
     source: toleranceFactorSource,
     reads: (inputs) => [
-      ...["preloads", "stretches", "coverage", "confidence"],
+      "preloads",
+      "stretches",
+      "coverage",
+      "confidence",
       ...(rowsOf(inputs, "preloads").length > 0
         ? ["preloadResolution"]
         : ["stretchResolution", "boltStiffness"]),
