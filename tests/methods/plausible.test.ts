@@ -1,3 +1,4 @@
+/* oxlint-disable typescript/no-unsafe-type-assertion -- inputs are made from declarations known only at run time */
 // Rule: what is possible and usual belongs to the sort of input. Every input of a sort carries it, and every
 // one is judged, in lists too; the bounds are what their texts say and what the tables hold.
 import { describe, expect, test } from "vitest";
