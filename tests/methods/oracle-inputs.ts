@@ -49,8 +49,8 @@ const byName: Readonly<Record<string, Range>> = {
   tripFactor: [1, 2],
   tighteningFactor: [1, 4],
   size: [0.0011, 0.49],
-  reading: [0.01, 0.2],
-  nominal: [0.01, 0.2],
+  reading: [0.0249, 0.0251],
+  nominal: [0.0249, 0.0251],
 };
 
 const designations: Readonly<Record<string, readonly string[]>> = {
