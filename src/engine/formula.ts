@@ -1,9 +1,10 @@
 // Works out one formula text over the cells of a page: dimensions first, then the number.
+
+import { evaluatorAtLimit } from "../formula/at-limit.ts";
 import { check, type Typed } from "../formula/check.ts";
 import { parse } from "../formula/parse.ts";
 import { refusal } from "../formula/refusal.ts";
 import { fullName, names, type Tree } from "../formula/tree.ts";
-import { evaluator } from "../formula/value.ts";
 import { type WorkedStep, workedStep } from "../methods/solution.ts";
 import { isProblem, type Problem } from "../problem.ts";
 import { clear, type Standing } from "../standing.ts";
@@ -19,7 +20,7 @@ import { type Results, resolve, truth, unknownName } from "./scope.ts";
 interface Ready {
   readonly tree: Tree;
   readonly places: ReadonlyMap<string, number>;
-  readonly evaluate: ReturnType<typeof evaluator>;
+  readonly evaluate: ReturnType<typeof evaluatorAtLimit>;
   /** Types of the names at the last check, and what came of it. */
   checked?: { readonly types: readonly Typed[]; readonly typed: Typed | Problem };
 }
@@ -45,7 +46,7 @@ function ready(text: string): Ready | Problem {
   const tree = treeOf(text);
   const made = isProblem(tree)
     ? tree
-    : { tree, places: new Map(names(tree).map((name, i) => [name, i])), evaluate: evaluator(tree) };
+    : { tree, places: new Map(names(tree).map((name, i) => [name, i])), evaluate: evaluatorAtLimit(tree) };
   texts.set(text, made);
   return made;
 }

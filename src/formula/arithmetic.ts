@@ -24,8 +24,17 @@ export const binaryOperations: Readonly<Record<BinaryOperator, (a: number, b: nu
   "^": (a, b) => a ** b,
 };
 
-/** The one comparison at a limit, as checks have it: what differs by rounding only is equal. */
 export const comparisons: Readonly<Record<Comparison, (a: number, b: number) => boolean>> = {
+  "<": (a, b) => a < b,
+  "<=": (a, b) => a <= b,
+  ">": (a, b) => a > b,
+  ">=": (a, b) => a >= b,
+  "==": (a, b) => a === b,
+  "!=": (a, b) => a !== b,
+};
+
+/** The same at a limit, where what differs by rounding only is equal: a comparison that stands by itself. */
+export const comparisonsAtLimit: Readonly<Record<Comparison, (a: number, b: number) => boolean>> = {
   "<": (a, b) => !atMost(b, a),
   "<=": (a, b) => atMost(a, b),
   ">": (a, b) => !atMost(a, b),

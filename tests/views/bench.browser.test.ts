@@ -153,6 +153,7 @@ describe("a reading", () => {
 
   test("that cannot be read stays missing with its reason, and can be read later", async () => {
     await bench().getByRole("button", { name: "Cannot be read" }).click();
+    await bench().locator("#bench-who").fill("fitter B");
     await keep("surface scored").click();
     await place().getByText("hole 1, lo split, along").waitFor();
     await bench().getByRole("button", { name: "Close" }).click();
@@ -162,8 +163,8 @@ describe("a reading", () => {
     await page.keyboard.press("Enter");
     await bench().getByRole("button", { name: "Close" }).click();
     expect((await kept("holes")).slice(-2)).toEqual([
-      "1,up split,across,,corrected,not read: surface scored",
-      "1,up split,across,25.013,,read later",
+      "1,up split,across,,corrected,not read: surface scored,fitter B",
+      "1,up split,across,25.013,,read later,",
     ]);
   });
 
@@ -173,24 +174,26 @@ describe("a reading", () => {
     await page.keyboard.type("14");
     await page.keyboard.press("Enter");
     await bench().getByText("Why 25.014 in place of 25.011? The first stays in the table.").waitFor();
+    await bench().locator("#bench-who").fill("fitter B");
     await keep("read again").click();
     await bench().getByRole("button", { name: "Close" }).click();
-    await line(page, "holes").getByText("to 25.014 mm; read again").waitFor();
+    await line(page, "holes").getByText("to 25.014 mm; read again, fitter B").waitFor();
     expect(await line(page, "holes").locator(".reading-notes s").textContent()).toBe("25.011 mm");
     expect((await kept("holes")).slice(-2)).toEqual([
-      "1,up split,along,25.011,corrected,",
-      "1,up split,along,25.014,,read again",
+      "1,up split,along,25.011,corrected,,",
+      "1,up split,along,25.014,,read again,fitter B",
     ]);
   });
 
   test("set aside keeps its value and is used no more", async () => {
     await bench().getByRole("button", { name: "place before" }).click();
     await bench().getByRole("button", { name: "Set aside" }).click();
+    await bench().locator("#bench-who").fill("fitter B");
     await bench().locator("#bench-reason").fill("dirt on the anvil");
     await page.keyboard.press("Enter");
     await bench().getByRole("button", { name: "Close" }).click();
-    expect((await kept("holes")).at(-1)).toBe("1,up split,along,25.011,set aside,dirt on the anvil");
-    await line(page, "holes").getByText("; dirt on the anvil").waitFor();
+    expect((await kept("holes")).at(-1)).toBe("1,up split,along,25.011,set aside,dirt on the anvil,fitter B");
+    await line(page, "holes").getByText("; dirt on the anvil, fitter B").waitFor();
   });
 
   test("is taken back by Undo, in the same corner in every state", async () => {

@@ -41,6 +41,7 @@ export function take(taken: Taken, text: string, reason?: string): string | Prob
       ...fieldsOf(rows, step.row),
       state: "",
       reason: reason ?? "read later",
+      ...(has(rows, "by") && { by: "" }),
       [step.column]: text,
     });
   });

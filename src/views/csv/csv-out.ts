@@ -4,6 +4,7 @@ import { writeCsv } from "../../document/write-csv.ts";
 import type { Cell, TableColumn, TableValue } from "../../engine/cell.ts";
 import { isProblem } from "../../problem.ts";
 import { saveFile } from "../files.ts";
+import { isRemark } from "../readings/places.ts";
 
 export function saveReading(item: ReadingItem, cell: Cell | undefined): void {
   const value = cell?.value;
@@ -15,14 +16,14 @@ const headOf = ({ name, unit }: TableColumn): string => (unit === undefined ? na
 
 /** Fields as typed; a state that the page worked out, as odd or corrected, stands in the column of states. */
 export function readingCsv(table: TableValue): string {
-  const columns = table.columns.filter(({ name }) => name !== "state" && name !== "reason");
+  const columns = table.columns.filter(({ name }) => !isRemark(name));
   const withStates = table.states.some((state) => state !== "entered") || hasColumn(table, "state");
-  const reasons = table.columns.find(({ name }) => name === "reason");
-  const heads = [...columns.map(headOf), ...(withStates ? ["state"] : []), ...(reasons ? ["reason"] : [])];
+  const said = table.columns.filter(({ name }) => name === "reason" || name === "by");
+  const heads = [...columns.map(headOf), ...(withStates ? ["state"] : []), ...said.map(({ name }) => name)];
   const rows = table.states.map((state, row) => [
     ...columns.map((column) => column.typed[row] ?? ""),
     ...(withStates ? [state === "entered" ? "" : state] : []),
-    ...(reasons ? [reasons.typed[row] ?? ""] : []),
+    ...said.map((column) => column.typed[row] ?? ""),
   ]);
   return writeCsv(heads, rows);
 }
