@@ -1,7 +1,7 @@
 // The title block, as on a drawing: machine, title, and what makes this page this page.
-import { contentFingerprint, shortFingerprint } from "../document/fingerprint.ts";
 import { readPage } from "../document/read.ts";
 import { type Child, el } from "./dom.ts";
+import { lazily } from "./lazily.ts";
 import type { Session } from "./session.ts";
 
 export interface TitleBlock {
@@ -19,6 +19,9 @@ const cell = (label: string, ...children: readonly Child[]): HTMLElement =>
     el("span", { class: "tiny" }, label),
     el("span", { class: "cell-text" }, ...children),
   );
+
+/** Fetched after the first screen, which does not wait for it. */
+const fingerprints = lazily(() => import("../document/fingerprint.ts"), "soon");
 
 export function titleBlock(session: Session): TitleBlock {
   const { page } = session.live;
@@ -50,12 +53,16 @@ export function titleBlock(session: Session): TitleBlock {
     const mine = asked;
     const now = readPage(session.live.text(), session.file).page ?? page;
     // Without a secure context there is no digest; the page is then shown without one.
-    const made = globalThis.isSecureContext ? contentFingerprint(now) : Promise.resolve("");
-    void made.then((hex) => {
+    const show = (words: string): void => {
       if (mine !== asked) return;
-      content.textContent = hex === "" ? "not computed here" : shortFingerprint(hex);
-      repeatOnPaper(page.title, page.revision, content.textContent);
-    });
+      content.textContent = words;
+      repeatOnPaper(page.title, page.revision, words);
+    };
+    if (globalThis.isSecureContext)
+      fingerprints.use(async ({ contentFingerprint, shortFingerprint }) =>
+        show(shortFingerprint(await contentFingerprint(now))),
+      );
+    else show("not computed here");
   };
   const update = (): void => {
     state.textContent = session.isChanged() ? "draft, changed here" : "draft";

@@ -46,9 +46,33 @@ export default defineConfig({
     target: "es2022",
     outDir: here("../../dist/views"),
     emptyOutDir: true,
-    modulePreload: { polyfill: false },
+    // What a late part needs besides is named in the part itself; only its styles have to be known before.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, needed, { hostType }) =>
+        hostType === "html" ? needed : needed.filter((file) => file.endsWith(".css")),
+    },
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 700,
-    rolldownOptions: { input: { index: here("index.html"), units: here("units.html") } },
+    rolldownOptions: {
+      input: { index: here("index.html"), units: here("units.html") },
+      // Parts that always go together stand in one file; the unit box goes without formulas.
+      output: {
+        codeSplitting: {
+          groups: [
+            {
+              name: "units",
+              test: /src\/(?:units\/|(?:problem|source|nearest)\.ts$)|src\/views\/(?:dom|on-screen)\.ts$/,
+              priority: 2,
+            },
+            {
+              name: "formula",
+              test: /src\/(?:formula\/|(?:verdict|standing|median|grouped)\.ts$)|\/mathjs\/|methods\/(?:solution|fold-columns|stated-doubt)\.ts$/,
+              priority: 1,
+            },
+          ],
+        },
+      },
+    },
   },
 });

@@ -119,7 +119,7 @@ test("as data: limits and doubt as values, reservations, who and why", async () 
                 value: 25.012,
                 unit: "mm",
                 limits: { atLeast: null, unit: "mm" },
-                doubt: { unit: "mm", from: ["holes.diameter"] },
+                doubt: { unit: "mm", from: ["Bores as read"] },
                 why: "25.012 mm ± 0.0030 mm against at most 25.015 mm",
                 mayNotHold: [mayNotHold],
               },

@@ -54,6 +54,8 @@ export const closedFormInputs: Readonly<Record<string, Inputs>> = {
     ],
   },
   "tension-shear-interaction": {
+    standard: "NASA-STD-5020",
+    shearPlane: "threads",
     tension: "30 kN",
     tensionAllowable: "100 kN",
     shear: "20 kN",

@@ -142,16 +142,18 @@ export const goodInputs: Readonly<Record<string, Inputs>> = {
   },
   "bolt-group-shear": {
     bolts: [
-      { x: "-75 mm", y: "-60 mm" },
-      { x: "75 mm", y: "-60 mm" },
-      { x: "75 mm", y: "60 mm" },
-      { x: "-75 mm", y: "60 mm" },
+      { x: "-75 mm", y: "-60 mm", area: "201 mm2" },
+      { x: "75 mm", y: "-60 mm", area: "201 mm2" },
+      { x: "75 mm", y: "60 mm", area: "201 mm2" },
+      { x: "-75 mm", y: "60 mm", area: "201 mm2" },
     ],
     force: [{ x: "0 kN", y: "-16 kN" }],
     at: [{ x: "300 mm", y: "0 mm" }],
   },
   "bolt-circle-tension": { moment: "12 kN.m", circleRadius: "200 mm", count: "12" },
   "shear-bearing-tear-out": {
+    shearPlane: "shank",
+    wantedFactor: "1",
     shear: "150 kN",
     count: "12",
     shankDiameter: "25 mm",

@@ -54,11 +54,6 @@ export const slingLegs = method({
       else: "the centre of gravity lies outside the lugs: the half would tip",
     },
     {
-      that: 'centreOffset <= "0 mm"',
-      else: "off the middle, the leg nearer the centre of gravity carries more than this even share",
-      warn: "advice",
-    },
-    {
       that: "legs <= 2",
       else: "a stiff load hangs on two of its legs (common practice, no source)",
       hint: "count two of four legs as carrying",

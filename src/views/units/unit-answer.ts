@@ -1,5 +1,6 @@
 // One box for a unit question: what it is in the other units, by what exact rule, and how it was read.
 // Stands on the unit layer alone, so that it opens at once.
+import "./unit-answer.css";
 import { isProblem, type Problem, sentence } from "../../problem.ts";
 import { conversionRequest } from "../../units/conversion-request.ts";
 import { convert } from "../../units/convert.ts";

@@ -1,6 +1,5 @@
 // The unit answer over the page: one key or one tap, and the page below stays as it is. The box is
 // there at once; the answer's code comes when the page is idle, or when it is first asked for.
-import "./unit-answer.css";
 import { el } from "../dom.ts";
 import { questionEntry } from "./question-entry.ts";
 
