@@ -21,14 +21,14 @@ describe("every method answers solve", () => {
     expect({ exit, err }).toEqual({ exit: 0, err: undefined });
     expect(out.startsWith(`${id}: `)).toBe(true);
     expect(out).not.toMatch(/undefined|NaN|Infinity|\[object/);
-    const data: unknown = JSON.parse(solved(id, goodFor(id), "--json").out ?? "");
+    const data: unknown = JSON.parse(solved(id, takenBy(id), "--json").out ?? "");
     expect(data).toMatchObject({ method: id, outputs: expect.any(Object), sources: expect.any(Array) });
   });
 
   it("the built command line says the same, one method of each family", async () => {
     for (const [id] of Object.values(catalogue)) {
-      const { exit, out } = await splitline("solve", id, ...words(goodFor(id)));
-      expect([id, exit, out]).toEqual([id, 0, solved(id, goodFor(id)).out]);
+      const { exit, out } = await splitline("solve", id, ...words(takenBy(id)));
+      expect([id, exit, out]).toEqual([id, 0, solved(id, takenBy(id)).out]);
     }
   });
 });
