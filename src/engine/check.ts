@@ -49,9 +49,10 @@ export function checkValue(
   const states = sides.map((side, i) =>
     judge(that.si, side.limits, Math.max(declared?.si ?? 0, widths[i] ?? 0), scale),
   );
-  const judged = guarded(worse(states), standing.reservations);
+  const byNumbers = worse(states);
+  const judged = guarded(byNumbers, standing.reservations);
   const uncertainty = Math.max(declared?.si ?? 0, ...widths);
-  const widest = sides[widths.indexOf(Math.max(...widths))]?.doubt ?? [];
+  const carried = carriedOf(sides[widths.indexOf(Math.max(...widths))]?.doubt ?? []);
   return {
     type: "check",
     state: item.waived ? "waived" : judged,
@@ -62,10 +63,10 @@ export function checkValue(
     yes: undefined,
     limits,
     uncertainty,
-    carried: carriedOf(widest),
+    carried,
     ...known(standing),
     why: withReservations(
-      reason(that, limits, uncertainty, worse(states), shown, carriedOf(widest).from),
+      reason(that, limits, uncertainty, byNumbers, shown, carried.from),
       standing.reservations,
     ),
     waived: item.waived,

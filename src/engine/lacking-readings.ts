@@ -3,7 +3,8 @@
 import { grouped } from "../grouped.ts";
 import { type Problem, problem } from "../problem.ts";
 import { type Contribution, own } from "../standing.ts";
-import type { ReadingState, TableColumn, TableValue } from "./cell.ts";
+import type { TableColumn, TableValue } from "./cell.ts";
+import { counts, isNumeric } from "./reading.ts";
 import type { RowContext } from "./scope.ts";
 
 /** Most uncertain readings whose causes are followed one by one; more would take too long at each key. */
@@ -85,9 +86,6 @@ function words(aside: TableValue["setAside"]): string {
     .join("; ");
 }
 
-const isNumeric = (column: TableColumn): boolean => column.kind !== "tag" && column.kind !== "text";
-const counted = (state: ReadingState | undefined): boolean => state !== "corrected" && state !== "set aside";
-
 /** Rows that count and lack a reading. */
 function blanks(table: TableValue, name: string | undefined): readonly number[] {
   const asked = table.columns.filter(
@@ -95,6 +93,6 @@ function blanks(table: TableValue, name: string | undefined): readonly number[] 
   );
   if (asked.length === 0) return [];
   return table.states.flatMap((state, i) =>
-    counted(state) && asked.some((column) => column.values[i] === undefined) ? [i] : [],
+    counts(state) && asked.some((column) => column.values[i] === undefined) ? [i] : [],
   );
 }

@@ -123,7 +123,7 @@ const textAt = (columns: readonly TableColumn[], name: string, row: number): str
 const keyOf = (columns: readonly TableColumn[], names: readonly string[], row: number): string =>
   names.map((name) => textAt(columns, name, row)).join(" · ");
 
-const isNumeric = (column: TableColumn): boolean => column.kind !== "tag" && column.kind !== "text";
+export const isNumeric = (column: TableColumn): boolean => column.kind !== "tag" && column.kind !== "text";
 
 function statesOf(
   item: ReadingItem,

@@ -75,6 +75,9 @@ export interface SiValue {
   readonly scale?: (() => number) | undefined;
 }
 
+export const isSiValue = (value: unknown): value is SiValue =>
+  typeof value === "object" && value !== null && "si" in value && "dimension" in value;
+
 export type RowValue = Readonly<Record<string, string | number | SiValue>>;
 /** One row of a list; a list with a single column takes plain values: ["150 kN", "142 kN"]. */
 export type ListRow = RowValue | string | number | SiValue;

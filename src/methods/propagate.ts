@@ -4,7 +4,7 @@ import { isProblem, type Problem, problem, sentence } from "../problem.ts";
 import { type Contribution, changeBy, moved, rootsOf } from "../standing.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
 import type { InputField, InputValue, ListRow, OutputValue, ScalarOutput, SiValue } from "./field.ts";
-import { isQuantityField } from "./field.ts";
+import { isQuantityField, isSiValue } from "./field.ts";
 import type { Declaration } from "./method.ts";
 import type { Solution } from "./solution.ts";
 import { statedDoubt } from "./stated-doubt.ts";
@@ -96,9 +96,6 @@ const withDoubt = (base: Extract<ScalarOutput, { si: number }>, move: Contributi
   doubt: [...(base.doubt ?? []), move],
 });
 
-const isSi = (value: unknown): value is SiValue =>
-  typeof value === "object" && value !== null && "si" in value && "dimension" in value;
-
 /** Inputs with every typed ± read, each under its own name. */
 function opened(d: Declaration, given: Given): Given {
   return Object.fromEntries(
@@ -120,7 +117,7 @@ function openedInput(
     const [only] = columns;
     if (typeof row === "string" && only && isQuantityField(only[1]))
       return openedText(`${name} ${i + 1}`, only[1].kind, row);
-    if (typeof row !== "object" || isSi(row)) return row;
+    if (typeof row !== "object" || isSiValue(row)) return row;
     return Object.fromEntries(
       Object.entries(row).map(([column, cell]) => {
         const part = field.of[column];
@@ -153,11 +150,12 @@ function openedText(root: string, kind: Quantity["kind"], text: string): string 
 
 function* siValuesOf(given: Given): Generator<SiValue> {
   for (const value of Object.values(given)) {
-    if (isSi(value)) yield value;
+    if (isSiValue(value)) yield value;
     else if (Array.isArray(value))
       for (const row of value as readonly ListRow[]) {
-        if (isSi(row)) yield row;
-        else if (typeof row === "object") for (const cell of Object.values(row)) if (isSi(cell)) yield cell;
+        if (isSiValue(row)) yield row;
+        else if (typeof row === "object")
+          for (const cell of Object.values(row)) if (isSiValue(cell)) yield cell;
       }
   }
 }
@@ -169,12 +167,12 @@ function* doubtsIn(given: Given): Generator<readonly Contribution[]> {
 /** The inputs with one cause at an end of its half-width. */
 function shifted(given: Given, root: string, end: "up" | "down"): Given {
   const move = <T>(value: T): T | SiValue => {
-    if (!isSi(value) || !value.doubt) return value;
+    if (!isSiValue(value) || !value.doubt) return value;
     const change = changeBy(value.doubt, root, end);
     return change === 0 ? value : { ...value, si: value.si + change };
   };
   const row = (r: ListRow): ListRow =>
-    typeof r !== "object" || isSi(r)
+    typeof r !== "object" || isSiValue(r)
       ? move(r)
       : Object.fromEntries(Object.entries(r).map(([column, cell]) => [column, move(cell)]));
   return Object.fromEntries(

@@ -16,6 +16,7 @@ import type {
   SiValue,
   TextField,
 } from "./field.ts";
+import { isSiValue } from "./field.ts";
 import type { Row } from "./inside.ts";
 import { columnNumbers } from "./inside.ts";
 import type { Declaration } from "./method.ts";
@@ -109,9 +110,6 @@ function readText(id: string, field: TextField, value: InputValue): string | Pro
     suggestions: nearest(text, field.choices),
   });
 }
-
-const isSiValue = (value: unknown): value is SiValue =>
-  typeof value === "object" && value !== null && "si" in value && "dimension" in value;
 
 interface ReadQuantity {
   readonly si: number;
