@@ -1,6 +1,6 @@
 // What is known about a value besides its number. It travels with the value from line to line, to the
 // word that people sign. Everything here is in SI; a doubt is that of one value, to first order.
-import { type Problem, sentence } from "./problem.ts";
+import { type Problem, problem, sentence } from "./problem.ts";
 
 /** How far one cause moves a value. */
 export interface Contribution {
@@ -118,10 +118,34 @@ export function moved(root: Contribution, up: number, down: number): Contributio
 }
 
 /** Every root of several doubts, once; its own change means nothing here. */
-export function rootsOf(doubts: Iterable<readonly Contribution[]>): readonly Contribution[] {
+function rootsOf(doubts: Iterable<readonly Contribution[]>): readonly Contribution[] {
   const found = new Map<string, Contribution>();
   for (const doubt of doubts) for (const part of doubt) if (!found.has(part.root)) found.set(part.root, part);
   return [...found.values()];
+}
+
+/** Most causes followed one by one; more would take too long at each key. */
+const mostRoots = 400;
+
+/**
+ * Causes to follow. Above the bound the readings of an instrument are followed together only, and what
+ * that leaves out, as the doubt of a difference between two of them, is a reason why nothing is proven.
+ */
+export function followed(doubts: Iterable<readonly Contribution[]>): {
+  readonly roots: readonly Contribution[];
+  readonly left: readonly Problem[];
+} {
+  const roots = rootsOf(doubts);
+  if (roots.length <= mostRoots) return { roots, left: [] };
+  const kept = roots.filter((root) => root.root === root.group);
+  const left = problem({
+    code: "doubt-not-counted",
+    what: `${roots.length} causes of doubt`,
+    must: `be ${mostRoots} or fewer to be counted one by one`,
+    why: "readings are counted as off together only, and a difference between them as exact",
+    hint: "work on one hole or one group of readings at a time",
+  });
+  return { roots: kept, left: [left] };
 }
 
 /** How far a root moves a value at one of its ends. */

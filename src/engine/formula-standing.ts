@@ -6,10 +6,10 @@ import {
   type Contribution,
   changeBy,
   clear,
+  followed,
   halfWidth,
   joined,
   moved,
-  rootsOf,
   type Standing,
 } from "../standing.ts";
 import type { Named } from "./cell.ts";
@@ -48,9 +48,11 @@ interface Found {
 
 /** Each cause at both ends of its half-width, the others held. */
 function contributions(worked: Worked, evaluate: Worked["evaluate"], si: number): Found {
-  const roots = rootsOf(worked.used.flatMap(({ standing, rows = [] }) => [standing.doubt, ...rows]));
+  const { roots, left } = followed(
+    worked.used.flatMap(({ standing, rows = [] }) => [standing.doubt, ...rows]),
+  );
   const doubt: Contribution[] = [];
-  const failed: Problem[] = [];
+  const failed: Problem[] = [...left];
   for (const root of roots) {
     if (root.applies?.output === worked.name) {
       const change = root.applies.share * Math.abs(si);

@@ -7,9 +7,6 @@ import type { TableColumn, TableValue } from "./cell.ts";
 import { counts, isNumeric } from "./reading.ts";
 import type { RowContext } from "./scope.ts";
 
-/** Most uncertain readings whose causes are followed one by one; more would take too long at each key. */
-export const mostRoots = 400;
-
 /** The stated uncertainty of one reading; readings of one column may all be off together. */
 export function readingDoubt(
   table: TableValue,
@@ -21,7 +18,6 @@ export function readingDoubt(
   const group = `${tableName}.${name}`;
   const says = table.says ?? group;
   const together: Contribution = { root: group, group, says, meaning: "expanded", ...own(uncertainty) };
-  if (table.rows > mostRoots) return [together];
   return [together, { ...together, root: `${group} ${placeOf(table, row)}` }];
 }
 

@@ -1,7 +1,7 @@
 // Carries stated doubt through a method. Each cause is moved to both ends of its half-width while the
 // others are held, and the method is solved again from its one text; the larger move counts.
 import { isProblem, type Problem, problem, sentence } from "../problem.ts";
-import { type Contribution, changeBy, moved, rootsOf } from "../standing.ts";
+import { type Contribution, changeBy, followed, moved } from "../standing.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
 import type { InputField, InputValue, ListRow, OutputValue, ScalarOutput, SiValue } from "./field.ts";
 import { isQuantityField, isSiValue } from "./field.ts";
@@ -15,11 +15,12 @@ type Solve = (d: Declaration, given: Given) => Solution | Problem;
 /** The same answer with the doubt of each number, and with what a move of one cause would overturn. */
 export function propagated(d: Declaration, given: Given, solution: Solution, solve: Solve): Solution {
   const open = opened(d, given);
-  const roots = rootsOf(doubtsIn(open));
-  if (roots.length === 0) return solution;
+  const { roots, left } = followed(doubtsIn(open));
+  if (roots.length === 0 && left.length === 0) return solution;
   const outputs = new Map(Object.entries(solution.outputs));
   const spoilt = new Map(Object.entries(solution.spoilt));
   const spoil = (name: string, why: Problem) => spoilt.set(name, [...(spoilt.get(name) ?? []), why]);
+  for (const name of outputs.keys()) for (const why of left) spoil(name, why);
   for (const root of roots) {
     const applied = root.applies && d.outputs[root.applies.output] ? root.applies : undefined;
     if (applied) {

@@ -140,6 +140,26 @@ describe("a stated doubt is used by every check on it", () => {
     expect(stateAt(wide, "c")).toBe("proven");
   });
 
+  test("of more readings than are followed one by one: a difference is not proven, and says why", async () => {
+    const many = (count: number) =>
+      table("holes", { place: "tag", size: "length" }, "    uncertainty: { size: 0.1 um, k: 2 }\n", [
+        "place,size/mm",
+        ...Array.from({ length: count }, (_, i) => `${i + 1},${(25 + (i % 3) / 1000).toFixed(3)}`),
+      ]);
+    const range = check("c", "largest(holes.size) - smallest(holes.size)", { atMost: "10 um" });
+    expect(stateAt(await settled(many(300), range), "c")).toBe("proven");
+    const page = await settled(many(500), range);
+    expect(stateAt(page, "c")).toBe("unproven");
+    expect(checkAt(page, "c").why).toContain("must be 400 or fewer to be counted one by one");
+    const single =
+      "  - check: each\n    each: holes\n    key: place\n    that: holes.size\n    atMost: 25.0021 mm";
+    const { value } = cellAt(await settled(many(500), single), "each");
+    if (isProblem(value) || value.type !== "checks") throw new Error("no checks");
+    expect(new Set(value.rows.map((row) => (isProblem(row.value) ? "" : row.value.state)))).toEqual(
+      new Set(["proven"]),
+    );
+  });
+
   test("through a method: 148.8 kN from 500 ± 20 N·m is too close to 150 kN", async () => {
     const items = (torque: string) => [
       given("torque", torque),
