@@ -77,7 +77,7 @@ function inside({ from, to }: Imported): string | undefined {
 
 const folderOf = (path: string): string => path.split("/")[0] ?? path;
 
-/** "src/units/scan.ts imports src/engine/cell.ts", where the arrow points up. */
+/** "src/units/scan.ts imports src/engine/line.ts", where the arrow points up. */
 function upward(all: readonly Imported[]): string[] {
   return all.flatMap((found) => {
     const to = inside(found);
@@ -128,8 +128,8 @@ describe("imports", () => {
   it("no import points upward", () => expect(upward(imports)).toEqual([]));
 
   it("an upward import is named with both files", () => {
-    const scan = importsOf("units/scan.ts", 'import type { Cell } from "../engine/cell.ts";');
-    expect(upward(scan)).toEqual(["src/units/scan.ts imports src/engine/cell.ts"]);
+    const scan = importsOf("units/scan.ts", 'import type { Line } from "../engine/line.ts";');
+    expect(upward(scan)).toEqual(["src/units/scan.ts imports src/engine/line.ts"]);
     expect(upward(importsOf("views/main.ts", 'export * from "../cli/columns.ts";'))).toHaveLength(1);
     expect(upward(importsOf("units/a.ts", 'await import("../formula/parse.ts");'))).toHaveLength(1);
   });

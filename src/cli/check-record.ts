@@ -1,16 +1,16 @@
 // A checked page as data for --json. A value that has no answer is null, never a stale number.
 
+import { reservationWords, whyAlone } from "../engine/check-parts.ts";
 import type {
-  Cell,
   CheckValue,
   FormulaValue,
+  Line,
   ProseValue,
   QuantityValue,
   RowsValue,
   TableColumn,
   TableValue,
-} from "../engine/cell.ts";
-import { reservationWords, whyAlone } from "../engine/check-parts.ts";
+} from "../engine/line.ts";
 import { plainText } from "../engine/prose.ts";
 import { oddReadings, setAsidesOf } from "../engine/set-asides.ts";
 import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
@@ -35,22 +35,22 @@ import { numberRecord, type ValueRecord, valueRecord } from "./values.ts";
 export const pageRecord = (page: CheckedPage) => ({
   file: page.file,
   title: page.title,
-  setAside: page.cells.flatMap(asideRecords),
-  odd: page.cells.flatMap((cell) => oddReadings(cell).map((one) => ({ reading: cell.name, ...one }))),
-  checks: page.cells.filter(isCheck).map((cell) => checkRecord(cell, page.unitOf)),
-  cells: page.cells.filter((cell) => !isCheck(cell)).flatMap((cell) => cellRecords(cell, page.unitOf)),
-  warnings: page.cells.flatMap(warningRecords),
-  sourceNotStated: unsourcedNames(page.cells),
+  setAside: page.lines.flatMap(asideRecords),
+  odd: page.lines.flatMap((line) => oddReadings(line).map((one) => ({ reading: line.name, ...one }))),
+  checks: page.lines.filter(isCheck).map((line) => checkRecord(line, page.unitOf)),
+  lines: page.lines.filter((line) => !isCheck(line)).flatMap((line) => lineRecords(line, page.unitOf)),
+  warnings: page.lines.flatMap(warningRecords),
+  sourceNotStated: unsourcedNames(page.lines),
   ...(page.remarks.length > 0 && {
-    remarks: page.remarks.map(({ cell, found }) => problemRecord(found.at(noteName(cell)))),
+    remarks: page.remarks.map(({ line, found }) => problemRecord(found.at(noteName(line)))),
   }),
   ...(page.problems.length > 0 && { problems: page.problems.map((p) => problemRecord(p)) }),
 });
 
-function checkRecord(cell: Cell, unitOf: UnitChoice) {
-  const start = { name: cell.name, says: labelOf(cell.item), state: stateOf(cell) };
-  const { value } = cell;
-  if (isProblem(value)) return { ...start, ...nothing, why: whyNoAnswer(cell) };
+function checkRecord(line: Line, unitOf: UnitChoice) {
+  const start = { name: line.name, says: labelOf(line.item), state: stateOf(line) };
+  const { value } = line;
+  if (isProblem(value)) return { ...start, ...nothing, why: whyNoAnswer(line) };
   if (value.type === "check") return { ...start, ...judged(value, unitOf) };
   if (value.type !== "checks") return { ...start, ...nothing, why: "" };
   const rows = value.rows.map((row) => ({
@@ -100,9 +100,9 @@ function doubtRecord({ uncertainty, carried }: CheckValue, shown: Unit, unit: st
   return uncertainty > 0 ? { halfWidth: inUnit(uncertainty, width), unit, from: carried.from } : null;
 }
 
-function asideRecords(cell: Cell) {
-  return setAsidesOf(cell).map(({ place, value, why, by, when, now }) => ({
-    reading: cell.name,
+function asideRecords(line: Line) {
+  return setAsidesOf(line).map(({ place, value, why, by, when, now }) => ({
+    reading: line.name,
     place,
     value,
     why,
@@ -113,7 +113,7 @@ function asideRecords(cell: Cell) {
 }
 
 /** Every warning of a method, with the outputs that it spoils. */
-function warningRecords({ name, value }: Cell) {
+function warningRecords({ name, value }: Line) {
   const of = (solution: Solution, at: string) =>
     solution.warnings.map((warning) => ({
       name: at,
@@ -132,7 +132,7 @@ function warningRecords({ name, value }: Cell) {
   );
 }
 
-interface CellRecord {
+interface LineRecord {
   readonly name: string;
   readonly kind: string | null;
   readonly value: ValueRecord["value"] | readonly (number | string | null)[];
@@ -141,7 +141,7 @@ interface CellRecord {
   readonly problem?: ProblemRecord;
 }
 
-const flat = (name: string, kind: string | null, { value, unit, text }: ValueRecord): CellRecord => ({
+const flat = (name: string, kind: string | null, { value, unit, text }: ValueRecord): LineRecord => ({
   name,
   kind,
   value,
@@ -149,7 +149,7 @@ const flat = (name: string, kind: string | null, { value, unit, text }: ValueRec
   text,
 });
 
-const noAnswer = (name: string, p: Problem, text = worded(root(p))): CellRecord => ({
+const noAnswer = (name: string, p: Problem, text = worded(root(p))): LineRecord => ({
   name,
   kind: null,
   value: null,
@@ -159,13 +159,13 @@ const noAnswer = (name: string, p: Problem, text = worded(root(p))): CellRecord 
 });
 
 /** One entry per value: a working with several outputs, or a table, gives "name.output" for each. */
-export function cellRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord[] {
-  const { note } = cell;
-  return [...valueRecords(cell, unitOf), ...(note ? noteRecords(`note of ${cell.name}`, note) : [])];
+export function lineRecords(line: Line, unitOf: UnitChoice): readonly LineRecord[] {
+  const { note } = line;
+  return [...valueRecords(line, unitOf), ...(note ? noteRecords(`note of ${line.name}`, note) : [])];
 }
 
 /** Only notes that hold values of the page; the others say what the file says. */
-function noteRecords(name: string, prose: ProseValue): readonly CellRecord[] {
+function noteRecords(name: string, prose: ProseValue): readonly LineRecord[] {
   const bound = Object.values(prose.bound);
   if (bound.length === 0) return [];
   const missing = bound.find(({ problem }) => problem)?.problem;
@@ -178,9 +178,9 @@ function noteRecords(name: string, prose: ProseValue): readonly CellRecord[] {
   ];
 }
 
-function valueRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord[] {
-  const { name, value } = cell;
-  if (isProblem(value)) return [noAnswer(name, value, whyNoAnswer(cell))];
+function valueRecords(line: Line, unitOf: UnitChoice): readonly LineRecord[] {
+  const { name, value } = line;
+  if (isProblem(value)) return [noAnswer(name, value, whyNoAnswer(line))];
   switch (value.type) {
     case "quantity":
       return [flat(name, value.kind ?? null, quantityRecord(value, unitOf))];
@@ -195,7 +195,7 @@ function valueRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord[] {
     case "rows":
       return rowsRecords(name, value, unitOf);
     case "picture":
-      return missingParts(cell)
+      return missingParts(line)
         .slice(0, 1)
         .map((p) => noAnswer(name, p));
     case "prose":
@@ -205,7 +205,7 @@ function valueRecords(cell: Cell, unitOf: UnitChoice): readonly CellRecord[] {
   }
 }
 
-function solutionRecords(name: string, outputs: Solution["outputs"], unitOf: UnitChoice): CellRecord[] {
+function solutionRecords(name: string, outputs: Solution["outputs"], unitOf: UnitChoice): LineRecord[] {
   const entries = Object.entries(outputs);
   return entries.map(([output, found]) =>
     flat(entries.length === 1 ? name : `${name}.${output}`, found.kind, valueRecord(found, unitOf)),
@@ -218,7 +218,7 @@ function quantityRecord(value: QuantityValue, unitOf: UnitChoice): ValueRecord {
   return numberRecord(value.si, shown, formatShort(value.si, shown));
 }
 
-function formulaRecord(name: string, value: FormulaValue, unitOf: UnitChoice): CellRecord {
+function formulaRecord(name: string, value: FormulaValue, unitOf: UnitChoice): LineRecord {
   if (value.kind === "yes/no")
     return flat(name, "yes/no", valueRecord({ kind: "yes/no", yes: value.si === 1 }, unitOf));
   const shown = value.unit ?? unitOf(value.kind ?? "ratio");
@@ -229,7 +229,7 @@ function formulaRecord(name: string, value: FormulaValue, unitOf: UnitChoice): C
   );
 }
 
-const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): CellRecord[] =>
+const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): LineRecord[] =>
   table.columns.map((column) => {
     const scale = columnUnit(column, unitOf);
     const inScale = (v: number | string): number | string =>
@@ -246,7 +246,7 @@ const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): Cell
   });
 
 /** One entry per key: "form 13.ovality", or "shankLargest 13" where there is one answer. */
-const rowsRecords = (name: string, { rows }: RowsValue, unitOf: UnitChoice): CellRecord[] =>
+const rowsRecords = (name: string, { rows }: RowsValue, unitOf: UnitChoice): LineRecord[] =>
   rows.flatMap(({ key, value }) => {
     const at = `${name} ${key}`;
     if (isProblem(value)) return [noAnswer(at, value)];

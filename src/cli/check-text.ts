@@ -1,6 +1,7 @@
 // Checked pages as lines of text: exceptions first, then what has no answer, then a count.
-import type { Cell, ChecksValue, CheckValue } from "../engine/cell.ts";
+
 import { reservationWords, whyAlone } from "../engine/check-parts.ts";
+import type { ChecksValue, CheckValue, Line } from "../engine/line.ts";
 import { oddReadings, setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
@@ -25,7 +26,7 @@ const stateWidth = Math.max(...states.map((state) => state.length));
 export function pageLines(page: CheckedPage): string[] {
   if (page.problems.length > 0)
     return [page.file, "  the page could not be read", ...page.problems.map((p) => `  ${worded(p)}`)];
-  const checks = page.cells
+  const checks = page.lines
     .filter(isCheck)
     .sort((a, b) => states.indexOf(stateOf(a)) - states.indexOf(stateOf(b)));
   const silent = withoutAnswer(page);
@@ -40,22 +41,22 @@ export function pageLines(page: CheckedPage): string[] {
 }
 
 /** Readings that are kept and not used stand before all that is judged without them. */
-function asideLines({ cells }: CheckedPage): string[] {
-  return cells.flatMap((cell) => {
-    const aside = setAsidesOf(cell);
+function asideLines({ lines }: CheckedPage): string[] {
+  return lines.flatMap((line) => {
+    const aside = setAsidesOf(line);
     if (aside.length === 0) return [];
     const n = aside.length === 1 ? "1 reading" : `${aside.length} readings`;
     return [
-      `  ${padEnd("set aside", stateWidth)}  ${cell.name}: ${n} kept and not used`,
+      `  ${padEnd("set aside", stateWidth)}  ${line.name}: ${n} kept and not used`,
       ...setAsideSentences(aside).map((text) => `${" ".repeat(stateWidth + 4)}${text}`),
     ];
   });
 }
 
 /** What the page rests on that is far from the rest, or that nobody has stated. */
-function caveatLines({ cells }: CheckedPage): string[] {
-  const unsourced = unsourcedNames(cells);
-  const odd = cells.flatMap((cell) => oddReadings(cell).map(({ place, value }) => [cell.name, place, value]));
+function caveatLines({ lines }: CheckedPage): string[] {
+  const unsourced = unsourcedNames(lines);
+  const odd = lines.flatMap((line) => oddReadings(line).map(({ place, value }) => [line.name, place, value]));
   return [
     ...(odd.length > 0 ? ["", "  far from the others of its group, and used", ...columns(odd, "    ")] : []),
     ...(unsourced.length > 0 ? ["", `  source not stated: ${unsourced.join(", ")}`] : []),
@@ -63,19 +64,19 @@ function caveatLines({ cells }: CheckedPage): string[] {
 }
 
 function remarkLines({ remarks }: CheckedPage): string[] {
-  const rows = remarks.map(({ cell, found }) => [noteName(cell), worded(found)]);
+  const rows = remarks.map(({ line, found }) => [noteName(line), worded(found)]);
   return rows.length === 0 ? [] : ["", "  remarks", ...columns(rows, "    ")];
 }
 
-function checkLines(cell: Cell): string[] {
-  const { value } = cell;
-  const said = `  ${padEnd(stateOf(cell), stateWidth)}  ${cell.name}: ${labelOf(cell.item)}`;
+function checkLines(line: Line): string[] {
+  const { value } = line;
+  const said = `  ${padEnd(stateOf(line), stateWidth)}  ${line.name}: ${labelOf(line.item)}`;
   const indent = " ".repeat(stateWidth + 4);
-  return [said, ...reasons(cell, value).map((text) => indent + text)];
+  return [said, ...reasons(line, value).map((text) => indent + text)];
 }
 
-function reasons(cell: Cell, value: Cell["value"]): string[] {
-  if (isProblem(value)) return [whyNoAnswer(cell)];
+function reasons(line: Line, value: Line["value"]): string[] {
+  if (isProblem(value)) return [whyNoAnswer(line)];
   if (value.type === "checks")
     return [
       whyAlone(value),
@@ -107,22 +108,22 @@ const rowLines = ({ key, rows }: ChecksValue): string[] =>
       return [`  ${rowState(row)} · ${rowName(key, row)}: ${first}`, ...more.map((text) => `    ${text}`)];
     });
 
-/** Cells other than checks that have no answer, each with the cell that caused it. */
+/** Lines other than checks that have no answer, each with the line that caused it. */
 function withoutAnswer(page: CheckedPage): string[][] {
-  return page.cells
-    .filter((cell) => !isCheck(cell))
-    .flatMap((cell) => {
-      const name = "name" in cell.item ? cell.name : labelOf(cell.item);
-      if (isProblem(cell.value)) return [[name, whyNoAnswer(cell)]];
-      const missing = missingParts(cell);
-      const shown = cell.item.kind === "picture" ? missing.slice(0, 1) : missing;
+  return page.lines
+    .filter((line) => !isCheck(line))
+    .flatMap((line) => {
+      const name = "name" in line.item ? line.name : labelOf(line.item);
+      if (isProblem(line.value)) return [[name, whyNoAnswer(line)]];
+      const missing = missingParts(line);
+      const shown = line.item.kind === "picture" ? missing.slice(0, 1) : missing;
       return shown.map((p) => [name, worded(p.cause ?? p)]);
     })
-    .concat(page.cells.flatMap((cell) => missingInNote(cell).map((p) => [noteName(cell), worded(p)])));
+    .concat(page.lines.flatMap((line) => missingInNote(line).map((p) => [noteName(line), worded(p)])));
 }
 
 export function countLine(pages: readonly CheckedPage[]): string {
-  const found = pages.flatMap((page) => page.cells.filter(isCheck).map(stateOf));
+  const found = pages.flatMap((page) => page.lines.filter(isCheck).map(stateOf));
   const counts = states.flatMap((state: State) => {
     const n = found.filter((s) => s === state).length;
     return n > 0 ? [`${n} ${state}`] : [];

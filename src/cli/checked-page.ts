@@ -1,9 +1,9 @@
-// One page, worked out and laid open: its checks, its cells, and what has no answer.
+// One page, worked out and laid open: its checks, its lines, and what has no answer.
 import type { Item } from "../document/item.ts";
-import type { Cell, CheckValue, RowOf } from "../engine/cell.ts";
-import type { LivePage } from "../engine/live-page.ts";
+import type { CheckValue, Line, RowOf } from "../engine/line.ts";
 import { openPage } from "../engine/open-page.ts";
-import { noteOfCell, unboundNumbers } from "../engine/unbound-numbers.ts";
+import type { OpenPage } from "../engine/opened.ts";
+import { noteOfLine, unboundNumbers } from "../engine/unbound-numbers.ts";
 import { formatShort, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import type { State } from "../verdict.ts";
@@ -15,14 +15,14 @@ export interface CheckedPage {
   readonly title: string;
   /** Why the page could not be read; then there is nothing else. */
   readonly problems: readonly Problem[];
-  readonly cells: readonly Cell[];
+  readonly lines: readonly Line[];
   readonly unitOf: UnitChoice;
   /** Said beside the states, and changing none. */
   readonly remarks: readonly Remark[];
 }
 
 export interface Remark {
-  readonly cell: Cell;
+  readonly line: Line;
   readonly found: Problem;
 }
 
@@ -30,7 +30,7 @@ const unread = (file: string, problems: readonly Problem[]): CheckedPage => ({
   file,
   title: "",
   problems,
-  cells: [],
+  lines: [],
   unitOf: usualUnit,
   remarks: [],
 });
@@ -44,26 +44,26 @@ export async function checkedPage(file: string): Promise<CheckedPage> {
 
 export const unreadPage = unread;
 
-const isLive = (opened: LivePage | readonly Problem[]): opened is LivePage => !Array.isArray(opened);
+const isLive = (opened: OpenPage | readonly Problem[]): opened is OpenPage => !Array.isArray(opened);
 
-async function settled(live: LivePage, file: string): Promise<CheckedPage> {
+async function settled(live: OpenPage, file: string): Promise<CheckedPage> {
   await live.settle();
   const { page, unitOf } = live;
-  const cells = live.cells();
+  const lines = live.lines();
   live.dispose();
-  return { file, title: page.title, problems: [], cells, unitOf, remarks: unboundNumbers(cells, unitOf) };
+  return { file, title: page.title, problems: [], lines, unitOf, remarks: unboundNumbers(lines, unitOf) };
 }
 
-export const isCheck = (cell: Cell): boolean => cell.item.kind === "check";
+export const isCheck = (line: Line): boolean => line.item.kind === "check";
 
 /** Givens of which no source is stated, or none for the value that stands there. */
-export const unsourcedNames = (cells: readonly Cell[]): readonly string[] =>
-  cells.flatMap(({ name, value }) =>
+export const unsourcedNames = (lines: readonly Line[]): readonly string[] =>
+  lines.flatMap(({ name, value }) =>
     !isProblem(value) && value.type === "quantity" && value.sourceState !== "stated" ? [name] : [],
   );
 
 /** The worst state stands for a check that is asked row by row. */
-export function stateOf({ value }: Cell): State {
+export function stateOf({ value }: Line): State {
   return isProblem(value) || (value.type !== "check" && value.type !== "checks") ? "no answer" : value.state;
 }
 
@@ -75,10 +75,10 @@ export const rowName = (key: string, row: RowOf<unknown>): string =>
   key === "finding" ? row.key : `${key} ${row.key}`;
 
 /** "no answer because of nutFactor: nut factor: got 14, must be below 1" */
-export function whyNoAnswer(cell: Cell): string {
-  if (!isProblem(cell.value)) return "";
-  const because = cell.guilty === undefined || cell.guilty === cell.name ? "" : `because of ${cell.guilty}: `;
-  return because + worded(root(cell.value));
+export function whyNoAnswer(line: Line): string {
+  if (!isProblem(line.value)) return "";
+  const because = line.guilty === undefined || line.guilty === line.name ? "" : `because of ${line.guilty}: `;
+  return because + worded(root(line.value));
 }
 
 export function labelOf(item: Item): string {
@@ -96,17 +96,17 @@ export function limitText(value: CheckValue): string {
   return atMost === undefined ? "" : `at most ${text(atMost)}`;
 }
 
-/** "note at line 12": lines are counted as on the sheet. */
-export const noteName = ({ item }: Cell): string => `note at line ${item.index + 1}`;
+/** "note at line 12": lines are counted as on the page. */
+export const noteName = ({ item }: Line): string => `note at line ${item.index + 1}`;
 
 /** Values that a note asks for and that have no answer. */
-export const missingInNote = (cell: Cell): readonly Problem[] =>
-  Object.entries(noteOfCell(cell)?.bound ?? {}).flatMap(([formula, { problem }]) =>
+export const missingInNote = (line: Line): readonly Problem[] =>
+  Object.entries(noteOfLine(line)?.bound ?? {}).flatMap(([formula, { problem }]) =>
     problem ? [root(problem).at(`{${formula}}`)] : [],
   );
 
 /** Pictures hold their inputs, workings over a table their rows: each with an answer or without. */
-export function missingParts({ value }: Cell): readonly Problem[] {
+export function missingParts({ value }: Line): readonly Problem[] {
   if (isProblem(value)) return [];
   if (value.type === "picture") return Object.values(value.inputs).filter(isProblem);
   if (value.type !== "rows") return [];

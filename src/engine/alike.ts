@@ -1,9 +1,9 @@
 // Whether two results show the same thing, so that an unchanged value stops the wave.
 import { isProblem, type Problem, sentence } from "../problem.ts";
 import type { Standing } from "../standing.ts";
-import type { CellValue, ProseValue } from "./cell.ts";
+import type { LineValue, ProseValue } from "./line.ts";
 
-export type Result = CellValue | Problem;
+export type Result = LineValue | Problem;
 
 export function alike(a: Result, b: Result): boolean {
   if (isProblem(a) || isProblem(b)) return isProblem(a) && isProblem(b) && sameProblem(a, b);
@@ -87,7 +87,7 @@ function sameStanding(a: Standing, b: Standing): boolean {
 const sameProblem = (a: Problem, b: Problem): boolean =>
   sentence(a) === sentence(b) && (a.cause && b.cause ? sameProblem(a.cause, b.cause) : a.cause === b.cause);
 
-type Solution = Extract<CellValue, { type: "solution" }>["solution"];
+type Solution = Extract<LineValue, { type: "solution" }>["solution"];
 
 /** A working whose inputs moved shows other numbers even when its result stayed. */
 function sameSolution(a: Solution, b: Solution): boolean {

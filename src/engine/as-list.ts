@@ -3,8 +3,8 @@ import type { OutputValue, ScalarOutput } from "../methods/field.ts";
 import { isProblem, root, sentence } from "../problem.ts";
 import type { Contribution } from "../standing.ts";
 import { formatIn } from "../units/format.ts";
-import type { CellValue, CheckValue, FormulaValue, RowOf, SolutionValue, TableValue } from "./cell.ts";
 import { readingDoubt } from "./lacking-readings.ts";
+import type { CheckValue, FormulaValue, LineValue, RowOf, SolutionValue, TableValue } from "./line.ts";
 import { rowsAtHand } from "./scope.ts";
 
 export type ListOutput = Extract<OutputValue, { kind: "list" }>;
@@ -14,14 +14,14 @@ const text = (words: string): ScalarOutput => ({ kind: "text", text: words });
 const texts = (tags: Readonly<Record<string, string>>): Row =>
   Object.fromEntries(Object.entries(tags).map(([name, words]) => [name, text(words)]));
 
-export function asList(cell: CellValue): ListOutput | undefined {
-  switch (cell.type) {
+export function asList(line: LineValue): ListOutput | undefined {
+  switch (line.type) {
     case "table":
-      return { kind: "list", rows: rowsAtHand(cell, undefined).map((i) => tableRow(cell, i)) };
+      return { kind: "list", rows: rowsAtHand(line, undefined).map((i) => tableRow(line, i)) };
     case "rows":
-      return { kind: "list", rows: cell.rows.map((row) => answerRow(cell.key, row)) };
+      return { kind: "list", rows: line.rows.map((row) => answerRow(line.key, row)) };
     case "checks":
-      return { kind: "list", rows: cell.rows.map((row) => checkRow(cell.key, row)) };
+      return { kind: "list", rows: line.rows.map((row) => checkRow(line.key, row)) };
     default:
       return undefined;
   }

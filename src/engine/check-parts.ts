@@ -1,6 +1,6 @@
 // What a check says, part by part, so that a face can set its reservations apart from its numbers.
 import { type Problem, sentence } from "../problem.ts";
-import type { CheckValue } from "./cell.ts";
+import type { CheckValue } from "./line.ts";
 import { withReservations } from "./verdict-of.ts";
 
 /** Value against limit, without the reservations that the whole sentence ends in. */

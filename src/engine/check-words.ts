@@ -6,7 +6,7 @@ import { formatIn } from "../units/format.ts";
 import { differenceUnit } from "../units/in-unit.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import type { State } from "../verdict.ts";
-import type { CellValue, CheckValue, FormulaValue } from "./cell.ts";
+import type { CheckValue, FormulaValue, LineValue } from "./line.ts";
 import type { Results } from "./scope.ts";
 
 /** What a yes or no answers: the output's own words, else the formula as written. */
@@ -24,11 +24,11 @@ export function warningOf(that: string, results: Results): string | undefined {
 
 /** The answer of a working, or of its row where one is at hand. */
 function solutionAt(name: string, results: Results): Solution | undefined {
-  const cell = results.get(name);
-  if (!cell || isProblem(cell)) return undefined;
-  if (cell.type === "solution") return cell.solution;
-  if (cell.type !== "rows") return undefined;
-  const row = cell.rows.find(({ key }) => key === results.row?.tags[cell.key]);
+  const line = results.get(name);
+  if (!line || isProblem(line)) return undefined;
+  if (line.type === "solution") return line.solution;
+  if (line.type !== "rows") return undefined;
+  const row = line.rows.find(({ key }) => key === results.row?.tags[line.key]);
   return row && !isProblem(row.value) && row.value.type === "solution" ? row.value.solution : undefined;
 }
 
@@ -40,9 +40,9 @@ export function shownUnit(
   limits: readonly string[],
 ): Unit {
   const { tree } = that.step;
-  const cell = tree.type === "name" ? results.get(tree.name) : undefined;
+  const line = tree.type === "name" ? results.get(tree.name) : undefined;
   const asked =
-    cell && !isProblem(cell) ? askedUnit(cell, tree.type === "name" ? tree.output : undefined) : undefined;
+    line && !isProblem(line) ? askedUnit(line, tree.type === "name" ? tree.output : undefined) : undefined;
   const percent =
     that.kind === "ratio" && limits.some((text) => text.trimEnd().endsWith("%")) ? unit("%") : undefined;
   return (
@@ -54,13 +54,13 @@ export function shownUnit(
 }
 
 /** Units that a working or the head of a column asks for. */
-export function askedUnit(cell: CellValue, column: string | undefined): Unit | undefined {
-  if (cell.type === "formula") return cell.unit;
-  if (cell.type === "rows") {
-    const first = cell.rows.find(({ value }) => !isProblem(value))?.value;
+export function askedUnit(line: LineValue, column: string | undefined): Unit | undefined {
+  if (line.type === "formula") return line.unit;
+  if (line.type === "rows") {
+    const first = line.rows.find(({ value }) => !isProblem(value))?.value;
     return first && !isProblem(first) && first.type === "formula" ? first.unit : undefined;
   }
-  const text = cell.type === "table" ? cell.columns.find((c) => c.name === column)?.unit : undefined;
+  const text = line.type === "table" ? line.columns.find((c) => c.name === column)?.unit : undefined;
   const found = text === undefined ? undefined : unit(text);
   return found && !isProblem(found) ? found : undefined;
 }

@@ -9,9 +9,9 @@ import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { kindsAgree } from "../units/kind.ts";
 import { oneValue, quantity } from "../units/quantity.ts";
 import { judge } from "../verdict.ts";
-import type { CheckValue, FormulaValue } from "./cell.ts";
 import { asked, reason, shownUnit, warningOf } from "./check-words.ts";
 import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
+import type { CheckValue, FormulaValue } from "./line.ts";
 import type { Results } from "./scope.ts";
 import { carriedOf, guarded, known, plainCheck, withReservations, worse } from "./verdict-of.ts";
 

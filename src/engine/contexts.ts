@@ -5,8 +5,8 @@ import type { OutputValue } from "../methods/field.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Standing } from "../standing.ts";
-import type { TableValue } from "./cell.ts";
 import { readingDoubt } from "./lacking-readings.ts";
+import type { TableValue } from "./line.ts";
 import { outputStanding, type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
 
 export interface Contexts {

@@ -3,17 +3,17 @@ import type { CheckItem, FormulaItem, MethodItem } from "../document/item.ts";
 import type { UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { states } from "../verdict.ts";
+import { checkValue } from "./check.ts";
+import { contextsOf } from "./contexts.ts";
 import type {
-  CellValue,
   ChecksValue,
   CheckValue,
   FormulaValue,
+  LineValue,
   RowOf,
   RowsValue,
   SolutionValue,
-} from "./cell.ts";
-import { checkValue } from "./check.ts";
-import { contextsOf } from "./contexts.ts";
+} from "./line.ts";
 import type { Results } from "./scope.ts";
 import { textCheck } from "./text-check.ts";
 import { formulaWorking, methodWorking } from "./working.ts";
@@ -29,7 +29,7 @@ export function rowsWorking(item: MethodItem | FormulaItem, results: Results): R
   return { type: "rows", key: contexts.key, method: "by" in item ? item.by : undefined, rows };
 }
 
-const asAnswer = (name: string, value: CellValue | Problem): SolutionValue | FormulaValue | Problem => {
+const asAnswer = (name: string, value: LineValue | Problem): SolutionValue | FormulaValue | Problem => {
   if (isProblem(value) || value.type === "solution" || value.type === "formula") return value;
   return problem({ code: "not-an-answer", what: name, got: `a ${value.type}`, must: "be a working" });
 };

@@ -3,11 +3,11 @@ import { isMethodItem } from "../document/item.ts";
 import { readPage } from "../document/read.ts";
 import { loadMethods } from "../methods/load.ts";
 import type { Problem } from "../problem.ts";
-import { type LivePage, livePage } from "./live-page.ts";
+import { type OpenPage, opened } from "./opened.ts";
 
-export async function fetchPage(text: string, file: string): Promise<LivePage | readonly Problem[]> {
+export async function fetchPage(text: string, file: string): Promise<OpenPage | readonly Problem[]> {
   const { page, problems } = readPage(text, file);
   if (!page || problems.length > 0) return problems;
   await loadMethods(page.items.filter(isMethodItem).map((item) => item.by));
-  return livePage(page, text);
+  return opened(page, text);
 }

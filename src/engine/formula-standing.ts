@@ -12,7 +12,7 @@ import {
   moved,
   type Standing,
 } from "../standing.ts";
-import type { Named } from "./cell.ts";
+import type { Named } from "./line.ts";
 import { unknownName } from "./scope.ts";
 
 interface Worked {

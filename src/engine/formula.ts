@@ -1,4 +1,4 @@
-// Works out one formula text over the cells of a page: dimensions first, then the number.
+// Works out one formula text over the lines of a page: dimensions first, then the number.
 
 import { evaluatorAtLimit } from "../formula/at-limit.ts";
 import { check, type Typed } from "../formula/check.ts";
@@ -12,8 +12,8 @@ import { baseUnit } from "../units/base-unit.ts";
 import { kindsOf } from "../units/kind.ts";
 import { oneValue } from "../units/quantity.ts";
 import type { Unit } from "../units/unit.ts";
-import type { FormulaValue, Named } from "./cell.ts";
 import { standingOf } from "./formula-standing.ts";
+import type { FormulaValue, Named } from "./line.ts";
 import { type Results, resolve, truth, unknownName } from "./scope.ts";
 
 /** A formula made ready once: parsing is the dear part, and types rarely change from wave to wave. */

@@ -6,10 +6,10 @@ import { type Contribution, halfWidth, own } from "../standing.ts";
 import { type Kind, kindsOf } from "../units/kind.ts";
 import { halfWidthOf, oneValue, type Quantity } from "../units/quantity.ts";
 import { scan } from "../units/scan.ts";
-import type { CellValue, SourceState } from "./cell.ts";
+import type { LineValue, SourceState } from "./line.ts";
 
 /** `source` is the source as it was typed since; the file's own holds for the file's value only. */
-export function givenValue(item: GivenItem, text: string, source?: string): CellValue | Problem {
+export function givenValue(item: GivenItem, text: string, source?: string): LineValue | Problem {
   if (item.as === "text" || item.choices) return textValue(item, text);
   if (text.trim() === "")
     return problem({
@@ -121,7 +121,7 @@ export function kindToState(item: GivenItem, text: string): Kind | undefined {
 export const hasSpread = (item: GivenItem, text: string): boolean =>
   scan(text, item.as === "text" ? undefined : (item.as ?? kindAtFirst(item.value))).spread !== undefined;
 
-function textValue(item: GivenItem, text: string): CellValue | Problem {
+function textValue(item: GivenItem, text: string): LineValue | Problem {
   const choices = item.choices;
   if (choices && !choices.includes(text.trim()))
     return problem({

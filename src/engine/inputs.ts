@@ -16,10 +16,10 @@ import { clear, reserved, type Standing } from "../standing.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
 import { asList, tableRow } from "./as-list.ts";
-import type { CellValue, FormulaValue, SolutionValue } from "./cell.ts";
 import { rowByRow } from "./contexts.ts";
 import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
 import { lackingReadings } from "./lacking-readings.ts";
+import type { FormulaValue, LineValue, SolutionValue } from "./line.ts";
 import { outputStanding, type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
 
 /** The working that the inputs go into. */
@@ -67,42 +67,42 @@ function listInput(
   if (typeof text !== "string")
     return "each" in text ? builtRows(field, text, results, into) : rowsInput(field, [text], results, into);
   const [name = "", part] = text.split(".");
-  const cell = results.get(name);
-  if (cell === undefined) return unknownName(name, [...results.keys()]);
-  if (isProblem(cell)) return upstream(text, cell);
-  const rows = listed(cell, name, part, results.row, into);
+  const line = results.get(name);
+  if (line === undefined) return unknownName(name, [...results.keys()]);
+  if (isProblem(line)) return upstream(text, line);
+  const rows = listed(line, name, part, results.row, into);
   if (!rows)
     return problem({
       code: "not-a-list",
       what: text,
-      got: `a ${cell.type}`,
+      got: `a ${line.type}`,
       must: "be a table of readings, a list, or a list of rows",
     });
   return rows.flatMap((row) =>
-    fitted(field, row, cell.type === "table" || cell.type === "rows" ? part : undefined),
+    fitted(field, row, line.type === "table" || line.type === "rows" ? part : undefined),
   );
 }
 
 type Listed = readonly Readonly<Record<string, ScalarOutput>>[];
 
 function listed(
-  cell: CellValue,
+  line: LineValue,
   name: string,
   part: string | undefined,
   row: RowContext | undefined,
   into: Into,
 ): Listed | undefined {
-  if (cell.type === "table") {
-    into.take(reserved(clear, ...lackingReadings(cell, name, row, part)));
-    return rowsAtHand(cell, row).map((i) => tableRow(cell, i, name));
+  if (line.type === "table") {
+    into.take(reserved(clear, ...lackingReadings(line, name, row, part)));
+    return rowsAtHand(line, row).map((i) => tableRow(line, i, name));
   }
-  if (cell.type === "rows") {
-    for (const { value } of cell.rows) if (!isProblem(value)) into.take(answerStanding(value));
-    return asList(cell)?.rows;
+  if (line.type === "rows") {
+    for (const { value } of line.rows) if (!isProblem(value)) into.take(answerStanding(value));
+    return asList(line)?.rows;
   }
-  const output = cell.type === "solution" && part !== undefined ? cell.solution.outputs[part] : undefined;
-  if (cell.type !== "solution" || part === undefined || output?.kind !== "list") return undefined;
-  into.take(outputStanding(cell, part));
+  const output = line.type === "solution" && part !== undefined ? line.solution.outputs[part] : undefined;
+  if (line.type !== "solution" || part === undefined || output?.kind !== "list") return undefined;
+  into.take(outputStanding(line, part));
   return output.rows;
 }
 
@@ -220,8 +220,8 @@ const uncertain = (read: Quantity, text: string, { name }: Into): SiValue => ({
 });
 
 const typedUnit = (name: string, results: Results): Leaf["unit"] => {
-  const cell = results.get(name);
-  return cell && !isProblem(cell) && cell.type === "quantity" ? cell.typed.unit : undefined;
+  const line = results.get(name);
+  return line && !isProblem(line) && line.type === "quantity" ? line.typed.unit : undefined;
 };
 
 function rowsInput(

@@ -3,7 +3,7 @@
 import { grouped } from "../grouped.ts";
 import { type Problem, problem } from "../problem.ts";
 import { type Contribution, own } from "../standing.ts";
-import type { TableColumn, TableValue } from "./cell.ts";
+import type { TableColumn, TableValue } from "./line.ts";
 import { counts, isNumeric } from "./reading.ts";
 import type { RowContext } from "./scope.ts";
 

@@ -4,9 +4,9 @@ import type { OutputValue, ScalarOutput } from "../methods/field.ts";
 import { formatValue, type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { clear } from "../standing.ts";
-import type { ChecksValue, CheckValue, RowOf } from "./cell.ts";
 import { summed } from "./each.ts";
 import { workOut } from "./formula.ts";
+import type { ChecksValue, CheckValue, RowOf } from "./line.ts";
 import { outputStanding, type Results, unknownName, upstream } from "./scope.ts";
 import { guarded, plainCheck, withReservations } from "./verdict-of.ts";
 

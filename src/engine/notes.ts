@@ -1,7 +1,7 @@
 // Notes beside items, each a knot of its own in the graph: the note of a given may speak of what follows
 // from it, and nothing reads a note, so none of this makes a loop.
 import type { Item } from "../document/item.ts";
-import type { ProseValue } from "./cell.ts";
+import type { ProseValue } from "./line.ts";
 import { boundFormulas, proseValue } from "./prose.ts";
 import type { Results } from "./scope.ts";
 import { usesOfNote } from "./uses.ts";
@@ -13,10 +13,10 @@ export interface NotesBeside {
   readonly text: (place: string) => string | undefined;
 }
 
-const suffix = " note"; // a space, so that no cell is called so
+const suffix = " note"; // a space, so that no line is called so
 
 export const placeOfNote = (name: string): string => name + suffix;
-/** The cell that a place of the graph is shown with. */
+/** The line that a place of the graph is shown with. */
 export const ownerOf = (place: string): string =>
   place.endsWith(suffix) ? place.slice(0, -suffix.length) : place;
 

@@ -2,9 +2,9 @@
 import { readPage } from "../document/read.ts";
 import "../methods/index.ts";
 import type { Problem } from "../problem.ts";
-import { type LivePage, livePage } from "./live-page.ts";
+import { type OpenPage, opened } from "./opened.ts";
 
-export function openPage(text: string, file: string): LivePage | readonly Problem[] {
+export function openPage(text: string, file: string): OpenPage | readonly Problem[] {
   const { page, problems } = readPage(text, file);
-  return page && problems.length === 0 ? livePage(page, text) : problems;
+  return page && problems.length === 0 ? opened(page, text) : problems;
 }

@@ -4,7 +4,7 @@ import type { UnitChoice } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
 import type { Kind } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
-import type { Cell, CheckValue, FormulaValue, SolutionValue, TableColumn } from "./cell.ts";
+import type { CheckValue, FormulaValue, Line, SolutionValue, TableColumn } from "./line.ts";
 
 export interface PageNumber {
   /** "torque", "tension.preload", "fit 13.tightest". */
@@ -16,10 +16,10 @@ export interface PageNumber {
   readonly bindable: boolean;
 }
 
-export const pageNumbers = (cells: readonly Cell[], unitOf: UnitChoice): readonly PageNumber[] =>
-  cells.flatMap((cell) => numbersOf(cell, unitOf)).filter(({ si }) => Number.isFinite(si));
+export const pageNumbers = (lines: readonly Line[], unitOf: UnitChoice): readonly PageNumber[] =>
+  lines.flatMap((line) => numbersOf(line, unitOf)).filter(({ si }) => Number.isFinite(si));
 
-function numbersOf({ name, value }: Cell, unitOf: UnitChoice): readonly PageNumber[] {
+function numbersOf({ name, value }: Line, unitOf: UnitChoice): readonly PageNumber[] {
   if (isProblem(value)) return [];
   switch (value.type) {
     case "quantity":
@@ -100,9 +100,9 @@ function checkNumbers(
 }
 
 /** How many rows the tables, answers and checks of a page have, and which has so many. */
-export function rowCounts(cells: readonly Cell[]): ReadonlyMap<number, string> {
+export function rowCounts(lines: readonly Line[]): ReadonlyMap<number, string> {
   const counts = new Map<number, string>();
-  for (const { name, value } of cells) {
+  for (const { name, value } of lines) {
     if (isProblem(value)) continue;
     const rows = value.type === "table" ? value.rows : "rows" in value ? value.rows.length : 0;
     if (rows > 1 && !counts.has(rows)) counts.set(rows, name);

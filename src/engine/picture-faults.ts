@@ -4,7 +4,7 @@ import type { OutputValue, ScalarOutput } from "../methods/field.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { kindsAgree } from "../units/kind.ts";
-import type { PictureInput } from "./cell.ts";
+import type { PictureInput } from "./line.ts";
 import {
   formerNames,
   type ListColumns,

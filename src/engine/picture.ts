@@ -6,9 +6,9 @@ import { dimensionWords } from "../units/dimension.ts";
 import { kindsOf } from "../units/kind.ts";
 import { oneValue } from "../units/quantity.ts";
 import { asList, heldList } from "./as-list.ts";
-import type { CellValue, FormulaValue, PictureInput, PictureValue } from "./cell.ts";
 import { looksLikeQuantity, workOut } from "./formula.ts";
 import { lackingReadings } from "./lacking-readings.ts";
+import type { FormulaValue, LineValue, PictureInput, PictureValue } from "./line.ts";
 import { pictureFault } from "./picture-faults.ts";
 import { type PictureField, pictureDeclared } from "./picture-inputs.ts";
 import { type Results, upstream } from "./scope.ts";
@@ -62,34 +62,34 @@ function numberOf(text: string, { kind, si, dimension }: FormulaValue): PictureI
 /** Texts, lists and tables can be drawn too, so a plain name is looked up before it is read as a formula. */
 function namedOutput(text: string, results: Results): Drawn | undefined {
   const [name = "", part] = text.split(".");
-  const cell = results.get(name);
-  if (cell === undefined) return undefined;
-  if (isProblem(cell)) return plain(upstream(text, cell));
-  if (cell.type === "text") return plain({ kind: "text", text: cell.text });
-  if (cell.type === "solution" && part !== undefined) {
-    const output = cell.solution.outputs[part];
-    const isHeld = cell.standing.reservations.length > 0;
+  const line = results.get(name);
+  if (line === undefined) return undefined;
+  if (isProblem(line)) return plain(upstream(text, line));
+  if (line.type === "text") return plain({ kind: "text", text: line.text });
+  if (line.type === "solution" && part !== undefined) {
+    const output = line.solution.outputs[part];
+    const isHeld = line.standing.reservations.length > 0;
     return (
       output && {
         input: isHeld && output.kind === "list" ? heldList(output) : output,
-        standing: cell.standing,
+        standing: line.standing,
       }
     );
   }
-  const list = part === undefined ? asList(cell) : undefined;
-  return list && { input: list, standing: standingOfList(cell, name) };
+  const list = part === undefined ? asList(line) : undefined;
+  return list && { input: list, standing: standingOfList(line, name) };
 }
 
 /** What a drawn table or list of answers stands on: what was set aside, and what each answer hands on. */
-function standingOfList(cell: CellValue, name: string): Standing {
-  if (cell.type === "table")
+function standingOfList(line: LineValue, name: string): Standing {
+  if (line.type === "table")
     return reserved(
       clear,
-      ...lackingReadings(cell, name, undefined).filter(({ code }) => code === "readings-set-aside"),
+      ...lackingReadings(line, name, undefined).filter(({ code }) => code === "readings-set-aside"),
     );
-  if (cell.type !== "rows") return clear;
+  if (line.type !== "rows") return clear;
   return joined(
-    cell.rows.flatMap(({ value }) => {
+    line.rows.flatMap(({ value }) => {
       if (isProblem(value)) return [];
       return [value.type === "formula" ? value.named.standing : value.standing];
     }),

@@ -1,5 +1,5 @@
-// Notes with values of the page in them: each {formula} is worked out over the cells and shown as the
-// sheet would show it. A number in a note is bound or it is not there, so it never contradicts the sums.
+// Notes with values of the page in them: each {formula} is worked out over the lines and shown as the
+// page would show it. A number in a note is bound or it is not there, so it never contradicts the sums.
 import { boundIn } from "../document/bound-formulas.ts";
 import { type Block, parseMarkdown } from "../document/markdown.ts";
 import { names, type Tree } from "../formula/tree.ts";
@@ -9,9 +9,9 @@ import { sameDimension } from "../units/dimension.ts";
 import { formatIn } from "../units/format.ts";
 import { toNumber } from "../units/rational.ts";
 import type { Unit } from "../units/unit.ts";
-import type { BoundText, CellValue, FormulaValue, ProseValue, QuantityValue } from "./cell.ts";
 import { askedUnit } from "./check-words.ts";
 import { formulaTree, workOut } from "./formula.ts";
+import type { BoundText, FormulaValue, LineValue, ProseValue, QuantityValue } from "./line.ts";
 import { type Results, upstream } from "./scope.ts";
 
 export const emptyProse: ProseValue = { type: "prose", blocks: [], bound: {} };
@@ -38,17 +38,17 @@ function boundText(formula: string, results: Results, unitOf: UnitChoice): Bound
 function wordsOf(formula: string, results: Results): string | Problem | undefined {
   const tree = formulaTree(formula);
   if (isProblem(tree) || tree.type !== "name") return undefined;
-  const cell = results.get(tree.name);
-  if (cell === undefined) return undefined;
-  if (isProblem(cell)) return upstream(tree.name, cell);
-  if (cell.type === "solution") return outputText(cell, tree.output);
+  const line = results.get(tree.name);
+  if (line === undefined) return undefined;
+  if (isProblem(line)) return upstream(tree.name, line);
+  if (line.type === "solution") return outputText(line, tree.output);
   if (tree.output !== undefined) return undefined;
-  if (cell.type === "text") return cell.text;
-  if (cell.type === "checks") return cell.why;
-  return cell.type === "check" ? cell.state : undefined;
+  if (line.type === "text") return line.text;
+  if (line.type === "checks") return line.why;
+  return line.type === "check" ? line.state : undefined;
 }
 
-function outputText({ solution }: Extract<CellValue, { type: "solution" }>, output = ""): string | undefined {
+function outputText({ solution }: Extract<LineValue, { type: "solution" }>, output = ""): string | undefined {
   const found = solution.outputs[output];
   return found?.kind === "text" ? found.text : undefined;
 }
@@ -58,8 +58,8 @@ function numberText(formula: string, results: Results, unitOf: UnitChoice): stri
   if (isProblem(worked)) return worked;
   if (worked.kind === "yes/no") return worked.si === 1 ? "yes" : "no";
   const { tree } = worked.step;
-  const cell = tree.type === "name" ? results.get(tree.name) : undefined;
-  if (cell && !isProblem(cell) && cell.type === "quantity") return typedText(cell, unitOf);
+  const line = tree.type === "name" ? results.get(tree.name) : undefined;
+  if (line && !isProblem(line) && line.type === "quantity") return typedText(line, unitOf);
   const shown =
     sharedUnit(names(tree), worked, results, unitOf) ?? worked.unit ?? unitOf(worked.kind ?? "ratio");
   return isReading(tree, results)
@@ -71,8 +71,8 @@ function numberText(formula: string, results: Results, unitOf: UnitChoice): stri
 function isReading(tree: Tree, results: Results): boolean {
   if (tree.type !== "call" || (tree.name !== "smallest" && tree.name !== "largest")) return false;
   const [of] = tree.args;
-  const cell = of?.type === "name" ? results.get(of.name) : undefined;
-  return cell !== undefined && !isProblem(cell) && cell.type === "table";
+  const line = of?.type === "name" ? results.get(of.name) : undefined;
+  return line !== undefined && !isProblem(line) && line.type === "table";
 }
 
 /** The unit that all names of the answer's own dimension are shown in, where it is one: um less um is um. */
@@ -84,9 +84,9 @@ function sharedUnit(
 ): Unit | undefined {
   const units = used.flatMap((name) => {
     const [base = "", part] = name.split(".");
-    const cell = results.get(base);
-    if (cell === undefined || isProblem(cell)) return [];
-    const shown = cell.type === "quantity" ? givenUnit(cell, unitOf) : askedUnit(cell, part);
+    const line = results.get(base);
+    if (line === undefined || isProblem(line)) return [];
+    const shown = line.type === "quantity" ? givenUnit(line, unitOf) : askedUnit(line, part);
     return shown && sameDimension(shown.dimension, dimension) ? [shown] : [];
   });
   const [first] = units;

@@ -9,9 +9,9 @@ import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { oneValue } from "../units/quantity.ts";
 import { atMost } from "../verdict.ts";
-import type { CellValue, ReadingState, SetAside, TableColumn } from "./cell.ts";
+import type { LineValue, ReadingState, SetAside, TableColumn } from "./line.ts";
 
-export function readingValue(item: ReadingItem, rows: string, file: string): CellValue | Problem {
+export function readingValue(item: ReadingItem, rows: string, file: string): LineValue | Problem {
   const table = readingTable({ ...item, rows }, file);
   const first = table.problems[0];
   if (first) return first;

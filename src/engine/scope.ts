@@ -7,13 +7,13 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Contribution, clear, joined, reserved, type Standing } from "../standing.ts";
 import { type Dimension, dimensionless } from "../units/dimension.ts";
 import { type Kind, kinds, kindsOf } from "../units/kind.ts";
-import type { CellValue, FormulaValue, Named, RowsValue, SolutionValue, TableValue } from "./cell.ts";
 import { lackingReadings, readingDoubt } from "./lacking-readings.ts";
+import type { FormulaValue, LineValue, Named, RowsValue, SolutionValue, TableValue } from "./line.ts";
 import { counts } from "./reading.ts";
 
-/** Results of the cells an item uses, and the names of the whole page for suggestions. */
+/** Results of the lines an item uses, and the names of the whole page for suggestions. */
 export interface Results {
-  readonly get: (name: string) => CellValue | Problem | undefined;
+  readonly get: (name: string) => LineValue | Problem | undefined;
   readonly keys: () => Iterable<string>;
   /** Where one answer is worked out for each key of a table: the row at hand. */
   readonly row?: RowContext | undefined;
@@ -92,15 +92,15 @@ const withDoubt = (standing: Standing, doubt: readonly Contribution[] | undefine
 const notANumber = (what: string, got: string): Problem =>
   problem({ code: "not-a-number", what, got, must: "be a number in a formula" });
 
-/** The value of "name" or "name.output" among the cells worked out so far. */
+/** The value of "name" or "name.output" among the lines worked out so far. */
 export function resolve(results: Results, fullName: string): Named | Problem {
   const dot = fullName.indexOf(".");
   const name = dot < 0 ? fullName : fullName.slice(0, dot);
   const part = dot < 0 ? undefined : fullName.slice(dot + 1);
-  const cell = name === "row" && part !== undefined ? results.row?.numbers?.[part] : undefined;
-  if (cell)
-    return number(cell.kind, cell.si, fullName, {
-      standing: withDoubt(results.row?.standing ?? clear, cell.doubt),
+  const line = name === "row" && part !== undefined ? results.row?.numbers?.[part] : undefined;
+  if (line)
+    return number(line.kind, line.si, fullName, {
+      standing: withDoubt(results.row?.standing ?? clear, line.doubt),
     });
   const found = results.get(name);
   if (found === undefined) return unknownName(name, [...results.keys()]);

@@ -4,7 +4,7 @@ import type { ReadingItem } from "../document/item.ts";
 import { groupWords, type Place, placeWords } from "../document/place-words.ts";
 import { grouped } from "../grouped.ts";
 import { isProblem } from "../problem.ts";
-import type { Cell, TableValue } from "./cell.ts";
+import type { Line, TableValue } from "./line.ts";
 
 export interface SetAsideWords {
   readonly row: number;
@@ -19,7 +19,7 @@ export interface SetAsideWords {
   readonly now: string;
 }
 
-export function setAsidesOf({ item, value }: Cell): readonly SetAsideWords[] {
+export function setAsidesOf({ item, value }: Line): readonly SetAsideWords[] {
   if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
   return value.setAside.map((one) => ({
     row: one.row,
@@ -52,7 +52,7 @@ export function setAsideSentences(all: readonly SetAsideWords[]): readonly strin
 export function oddReadings({
   item,
   value,
-}: Cell): readonly { readonly place: string; readonly value: string }[] {
+}: Line): readonly { readonly place: string; readonly value: string }[] {
   if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
   return value.states.flatMap((state, row) =>
     state === "odd"

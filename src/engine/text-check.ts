@@ -2,9 +2,9 @@
 import type { CheckItem } from "../document/item.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { clear, reserved, type Standing } from "../standing.ts";
-import type { CheckValue, SolutionValue } from "./cell.ts";
 import { workOut } from "./formula.ts";
 import { lackingReadings } from "./lacking-readings.ts";
+import type { CheckValue, SolutionValue } from "./line.ts";
 import { outputStanding, type Results, rowsAtHand, unknownName, upstream } from "./scope.ts";
 import { plainCheck } from "./verdict-of.ts";
 
@@ -34,35 +34,35 @@ function ofSolution(value: SolutionValue, part: string, fullName: string): TextR
 
 function textOf(fullName: string, results: Results): TextRead | Problem {
   const [name = "", part] = fullName.split(".");
-  const cell = results.get(name);
-  if (cell === undefined) return unknownName(name, [...results.keys()]);
-  if (isProblem(cell)) return upstream(fullName, cell);
+  const line = results.get(name);
+  if (line === undefined) return unknownName(name, [...results.keys()]);
+  if (isProblem(line)) return upstream(fullName, line);
   const missing = problem({ code: "missing", what: fullName, got: "nothing", must: "be read" });
-  if (cell.type === "text" && part === undefined) return { text: cell.text, standing: clear };
-  if (cell.type === "solution" && part !== undefined) return ofSolution(cell, part, fullName);
-  if (cell.type === "rows" && part !== undefined) {
-    const row = cell.rows.find((r) => r.key === results.row?.tags[cell.key]);
+  if (line.type === "text" && part === undefined) return { text: line.text, standing: clear };
+  if (line.type === "solution" && part !== undefined) return ofSolution(line, part, fullName);
+  if (line.type === "rows" && part !== undefined) {
+    const row = line.rows.find((r) => r.key === results.row?.tags[line.key]);
     if (!row) return missing;
     if (isProblem(row.value)) return upstream(fullName, row.value);
     return row.value.type === "solution"
       ? ofSolution(row.value, part, fullName)
       : problem({ code: "not-a-text", what: fullName, got: "no text", must: "be a text" });
   }
-  if (cell.type !== "table")
-    return problem({ code: "not-a-text", what: fullName, got: `a ${cell.type}`, must: "be a text" });
-  const column = cell.columns.find((c) => c.name === part);
+  if (line.type !== "table")
+    return problem({ code: "not-a-text", what: fullName, got: `a ${line.type}`, must: "be a text" });
+  const column = line.columns.find((c) => c.name === part);
   if (!column)
     return problem({
       code: "no-such-output",
       what: fullName,
       got: `no ${part ?? "column"} in ${name}`,
-      must: `be one of ${cell.columns.map((c) => c.name).join(", ")}`,
+      must: `be one of ${line.columns.map((c) => c.name).join(", ")}`,
     });
-  const texts = [...new Set(rowsAtHand(cell, results.row).map((i) => column.typed[i] ?? ""))];
+  const texts = [...new Set(rowsAtHand(line, results.row).map((i) => column.typed[i] ?? ""))];
   const [only] = texts;
   if (only === undefined || texts.includes("")) return missing;
   return {
     text: texts.length === 1 ? only : texts.join(" and "),
-    standing: reserved(clear, ...lackingReadings(cell, name, results.row, part)),
+    standing: reserved(clear, ...lackingReadings(line, name, results.row, part)),
   };
 }

@@ -4,31 +4,31 @@ import { inlinesOf, leavesOf } from "../document/bound-formulas.ts";
 import type { UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { inUnit } from "../units/in-unit.ts";
-import type { Cell, ProseValue } from "./cell.ts";
+import type { Line, ProseValue } from "./line.ts";
 import { type NumberInText, numbersIn, sharesIn } from "./numbers-in-text.ts";
 import { type PageNumber, pageNumbers, rowCounts } from "./page-numbers.ts";
 
-/** The note that a cell is, or that stands beside it. */
-export const noteOfCell = ({ value, note }: Cell): ProseValue | undefined =>
+/** The note that a line is, or that stands beside it. */
+export const noteOfLine = ({ value, note }: Line): ProseValue | undefined =>
   !isProblem(value) && value.type === "prose" ? value : note;
 
-/** One problem for each such number, at its cell. */
+/** One problem for each such number, at its line. */
 export function unboundNumbers(
-  cells: readonly Cell[],
+  lines: readonly Line[],
   unitOf: UnitChoice,
-): readonly { readonly cell: Cell; readonly found: Problem }[] {
-  const notes = cells.flatMap((cell) => textsOf(noteOfCell(cell)).map((text) => ({ cell, text })));
+): readonly { readonly line: Line; readonly found: Problem }[] {
+  const notes = lines.flatMap((line) => textsOf(noteOfLine(line)).map((text) => ({ line, text })));
   if (notes.length === 0) return [];
-  const values = pageNumbers(cells, unitOf);
-  const counts = rowCounts(cells);
-  return notes.flatMap(({ cell, text }) => [
+  const values = pageNumbers(lines, unitOf);
+  const counts = rowCounts(lines);
+  return notes.flatMap(({ line, text }) => [
     ...numbersIn(text).flatMap((number) => {
       const same = values.find((value) => isSame(number, value));
-      return same ? [{ cell, found: equal(number.text, same) }] : [];
+      return same ? [{ line, found: equal(number.text, same) }] : [];
     }),
     ...sharesIn(text)
       .filter(({ of }) => counts.has(of))
-      .map((share) => ({ cell, found: counted(share.text, counts.get(share.of) ?? "") })),
+      .map((share) => ({ line, found: counted(share.text, counts.get(share.of) ?? "") })),
   ]);
 }
 
@@ -54,7 +54,7 @@ const equal = (text: string, { name, bindable }: PageNumber): Problem =>
     what: text,
     got: `a typed number that is ${name} now`,
     why: "it stays when the value changes",
-    hint: bindable ? `write {${name}}` : "bind it, or leave it out: the sheet shows it",
+    hint: bindable ? `write {${name}}` : "bind it, or leave it out: the page shows it",
   });
 
 const counted = (text: string, name: string): Problem =>
@@ -63,5 +63,5 @@ const counted = (text: string, name: string): Problem =>
     what: text,
     got: `a typed count of ${name}`,
     why: "it stays when the rows change",
-    hint: "bind it, or leave it out: the sheet shows it",
+    hint: "bind it, or leave it out: the page shows it",
   });

@@ -1,4 +1,4 @@
-// Which cells an item reads, known before anything is computed; loops among them, by name.
+// Which lines an item reads, known before anything is computed; loops among them, by name.
 import type { InputText, Item, RowText } from "../document/item.ts";
 import { names } from "../formula/parse.ts";
 import { methods } from "../methods/register.ts";
@@ -80,12 +80,12 @@ export const usesOfNote = (note: string | undefined, known: ReadonlySet<string>)
   ),
 ];
 
-/** Only names that the page knows; an unknown name is reported by the cell that wants it. */
+/** Only names that the page knows; an unknown name is reported by the line that wants it. */
 export function usesOf(item: Item, known: ReadonlySet<string>): readonly string[] {
   return [...new Set(usesOfItem(item))].filter((name) => known.has(name));
 }
 
-/** Cells that wait for themselves, each with the loop it stands in: "a → b → a". */
+/** Lines that wait for themselves, each with the loop it stands in: "a → b → a". */
 export function loops(uses: ReadonlyMap<string, readonly string[]>): ReadonlyMap<string, Problem> {
   const found = new Map<string, Problem>();
   const done = new Set<string>();

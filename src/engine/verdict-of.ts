@@ -4,7 +4,7 @@ import type { WorkedStep } from "../methods/solution.ts";
 import { type Problem, sentence } from "../problem.ts";
 import { type Contribution, halfWidth, merged, type Standing } from "../standing.ts";
 import type { State } from "../verdict.ts";
-import type { CheckValue } from "./cell.ts";
+import type { CheckValue } from "./line.ts";
 
 const order: readonly State[] = ["no answer", "fails", "unproven", "proven"];
 

@@ -1,9 +1,9 @@
-// The reactive core: named cells that recompute in waves. It knows nothing of pages.
+// The reactive core: named lines that recompute in waves. It knows nothing of pages.
 // Results are plain values, never exceptions, so that "no answer" travels like any other.
 import { Runtime, type Variable } from "@observablehq/runtime";
 
 export interface Settled {
-  /** Names of the cells whose own work ran since the last answer, in order. */
+  /** Names of the lines whose own work ran since the last answer, in order. */
   readonly ran: readonly string[];
   /** Counts the changes made so far, from 1. */
   readonly version: number;
@@ -15,7 +15,7 @@ export interface Graph {
 }
 
 export interface Rules<R> {
-  /** The work of one cell, over the results of the cells it uses. */
+  /** The work of one line, over the results of the lines it uses. */
   readonly work: (name: string, inputs: ReadonlyMap<string, R>) => R;
   /** Nothing that is shown differs: the previous object is kept. */
   readonly alike: (a: R, b: R) => boolean;
@@ -27,7 +27,7 @@ export interface Waves<R> {
   readonly result: (name: string) => R | undefined;
   /** The change after which its result last differed. */
   readonly version: (name: string) => number;
-  /** The source of this cell changed: it and what depends on it run in the next wave. */
+  /** The source of this line changed: it and what depends on it run in the next wave. */
   readonly touch: (name: string) => void;
   readonly settle: () => Promise<Settled>;
   readonly subscribe: (listener: (changed: readonly string[]) => void) => () => void;

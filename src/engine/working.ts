@@ -7,14 +7,14 @@ import { cite } from "../source.ts";
 import { clear, joined, type Standing } from "../standing.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { type Unit, unit } from "../units/unit.ts";
-import type { CellValue, FormulaValue } from "./cell.ts";
 import { workOut } from "./formula.ts";
 import { fromMemory } from "./given.ts";
 import { type Into, inPart, inputValue } from "./inputs.ts";
+import type { FormulaValue, LineValue } from "./line.ts";
 import type { Results } from "./scope.ts";
 import { solved } from "./solved.ts";
 
-export function formulaWorking(item: FormulaItem, results: Results): CellValue | Problem {
+export function formulaWorking(item: FormulaItem, results: Results): LineValue | Problem {
   const memory = fromMemory(item.source) ? [`${item.says ?? item.name}: ${item.source ?? ""}`] : [];
   const own: Standing = memory.length === 0 ? clear : { ...clear, memory };
   const shown = item.unit === undefined ? undefined : unit(item.unit);
@@ -37,7 +37,7 @@ function fitting(text: string, shown: Unit, { kind, dimension }: FormulaValue): 
   });
 }
 
-export function methodWorking(item: MethodItem, results: Results): CellValue | Problem {
+export function methodWorking(item: MethodItem, results: Results): LineValue | Problem {
   const found = methodNamed(item.by);
   if (!("solveNamed" in found)) return found;
   const inputs: Record<string, InputValue> = {};

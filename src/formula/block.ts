@@ -30,7 +30,7 @@ export interface Block {
   run(n: number): void;
 }
 
-/** `keep`: the names whose samples are wanted, cells or inputs. `fuse: false` is for comparison. */
+/** `keep`: the names whose samples are wanted, lines or inputs. `fuse: false` is for comparison. */
 export function planBlock(
   formulas: BlockFormulas,
   keep: readonly string[],

@@ -9,12 +9,12 @@ import { inOrder } from "./order.ts";
 import { refusal } from "./refusal.ts";
 import { type CallNode, fullName, names, rowNames, type Tree } from "./tree.ts";
 
-/** A row of a column: a known number, or the name of an input or a cell. */
+/** A row of a column: a known number, or the name of an input or a line. */
 export type Row = number | string;
 
 export interface BlockFormulas {
   /** In any order; a formula may use the names of others. */
-  readonly cells: readonly { readonly name: string; readonly tree: Tree }[];
+  readonly lines: readonly { readonly name: string; readonly tree: Tree }[];
   /** Names drawn anew for every sample. */
   readonly inputs: readonly string[];
   /** Names that are the same in every sample. */
@@ -27,7 +27,7 @@ export const mostOperations = 50_000;
 
 export interface Collected {
   readonly graph: Graph;
-  /** The place of each input and each cell in the graph. */
+  /** The place of each input and each line in the graph. */
   readonly places: ReadonlyMap<string, number>;
 }
 
@@ -44,8 +44,8 @@ class Collector implements Collected {
   readonly #columns: ReadonlyMap<string, readonly Row[]>;
   #fault: Problem | undefined;
 
-  constructor({ cells, inputs, constants = {}, columns = {} }: BlockFormulas) {
-    this.#trees = new Map(cells.map(({ name, tree }) => [name, tree]));
+  constructor({ lines, inputs, constants = {}, columns = {} }: BlockFormulas) {
+    this.#trees = new Map(lines.map(({ name, tree }) => [name, tree]));
     this.#columns = new Map(Object.entries(columns));
     for (const [name, value] of Object.entries(constants))
       this.places.set(name, this.graph.constant(Number(value)));
@@ -63,9 +63,9 @@ class Collector implements Collected {
     return undefined;
   }
 
-  /** Names a cell uses, through the rows of columns as well. */
-  #uses(cell: string): readonly string[] {
-    const tree = this.#trees.get(cell);
+  /** Names a line uses, through the rows of columns as well. */
+  #uses(line: string): readonly string[] {
+    const tree = this.#trees.get(line);
     return (tree ? names(tree) : []).flatMap((name) => {
       const rows = this.#columns.get(name) ?? [];
       return [name, ...rows.filter((row) => typeof row === "string")];
@@ -113,9 +113,9 @@ class Collector implements Collected {
   }
 
   #name(name: string, row: number, at: number): number {
-    const cell = row < 0 ? undefined : this.#columns.get(name)?.[row];
-    if (typeof cell === "number") return this.graph.constant(cell);
-    const place = this.places.get(cell ?? name);
+    const line = row < 0 ? undefined : this.#columns.get(name)?.[row];
+    if (typeof line === "number") return this.graph.constant(line);
+    const place = this.places.get(line ?? name);
     if (place !== undefined) return place;
     if (this.#columns.has(name)) {
       return this.#fail(
@@ -123,7 +123,7 @@ class Collector implements Collected {
       );
     }
     return this.#fail(
-      refusal("unknown-name", at, { got: cell ?? name, must: "be an input, a constant or a formula" }),
+      refusal("unknown-name", at, { got: line ?? name, must: "be an input, a constant or a formula" }),
     );
   }
 

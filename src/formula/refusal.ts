@@ -1,5 +1,5 @@
 // One shape for every problem with the text of a formula, so that each carries its column.
-// `where` stays free for the cell or the method that holds the formula.
+// `where` stays free for the line or the method that holds the formula.
 
 import { type Problem, type ProblemFields, problem } from "../problem.ts";
 

@@ -280,9 +280,8 @@ export const twoCounts = source({
   known: "practice",
 });
 export const crossOrder = source({
-  body: "Seiko Epson",
-  title: "C4 series manipulator maintenance manual, Rev. 2",
-  at: "sec. 2.4, p. 12, eight bolts 1-5-3-7-2-6-4-8; other counts by the same halving, from memory",
+  title: "maintenance manual of a machine maker, tightening order of a round joint",
+  at: "eight bolts 1-5-3-7-2-6-4-8; other counts by the same halving, from memory",
   known: "read",
 });
 export const passFractions = source({

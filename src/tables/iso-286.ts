@@ -23,7 +23,7 @@ export const iso286Sources = {
     body: "ISO",
     title: "ISO 286-1, standard tolerances",
     edition: "2010",
-    at: "Table 1; all cells compared with IS 919-2:1993 and an open dataset of the DIN 286 tables (MIT licence)",
+    at: "Table 1; all lines compared with IS 919-2:1993 and an open dataset of the DIN 286 tables (MIT licence)",
     known: "second-hand",
   },
   holes: {
@@ -141,17 +141,17 @@ over_mm,upto_mm,a_es,b_es,c_es,d_es,e_es,f_es,g_es,h_es,j5_j6_ei,j7_ei,k_4to7_ei
 export interface SizeRange {
   readonly over: number;
   readonly upto: number;
-  readonly cell: (column: string) => number | undefined;
+  readonly line: (column: string) => number | undefined;
 }
 
 const ranges = (text: string) =>
   once(() =>
     readRows(
       text,
-      (cell): SizeRange => ({
-        over: cell.number("over_mm"),
-        upto: cell.number("upto_mm"),
-        cell: cell.optional,
+      (line): SizeRange => ({
+        over: line.number("over_mm"),
+        upto: line.number("upto_mm"),
+        line: line.optional,
       }),
     ),
   );
@@ -205,7 +205,7 @@ export function standardTolerance(size_mm: number, grade: number): number | Prob
 }
 
 const gradeCell = (range: SizeRange, grade: number): number | undefined =>
-  Number.isInteger(grade) && grade >= 1 && grade <= 18 ? range.cell(`IT${grade}`) : undefined;
+  Number.isInteger(grade) && grade >= 1 && grade <= 18 ? range.line(`IT${grade}`) : undefined;
 
 const holeLetters = "A B C D E F G H J JS K M N P R S T U V X Y Z ZA ZB ZC".split(" ");
 const shaftLetters = holeLetters.map((letter) => letter.toLowerCase());
@@ -268,7 +268,7 @@ function shaftDeviations(
     return notDefined(letter, grade, size, "a and b are not used up to 1 mm");
   if (letter <= "h")
     return answer(
-      range.cell(`${letter}_es`),
+      range.line(`${letter}_es`),
       (deviation) => below(deviation, tolerance),
       letter,
       grade,
@@ -277,10 +277,10 @@ function shaftDeviations(
   if (letter === "j") {
     const column = grade === 5 || grade === 6 ? "j5_j6_ei" : grade === 7 ? "j7_ei" : "";
     if (column === "") return notDefined(letter, grade, size, "j is tabulated for grades 5, 6 and 7");
-    return answer(range.cell(column), (deviation) => above(deviation, tolerance), letter, grade, size);
+    return answer(range.line(column), (deviation) => above(deviation, tolerance), letter, grade, size);
   }
   const column = letter === "k" ? (grade >= 4 && grade <= 7 ? "k_4to7_ei" : "k_other_ei") : `${letter}_ei`;
-  return answer(range.cell(column), (deviation) => above(deviation, tolerance), letter, grade, size);
+  return answer(range.line(column), (deviation) => above(deviation, tolerance), letter, grade, size);
 }
 
 function holeDeviations(
@@ -295,7 +295,7 @@ function holeDeviations(
     return notDefined(letter, grade, size, "A and B are not used up to 1 mm");
   if (letter <= "H")
     return answer(
-      range.cell(`${letter}_EI`),
+      range.line(`${letter}_EI`),
       (deviation) => above(deviation, tolerance),
       letter,
       grade,
@@ -305,7 +305,7 @@ function holeDeviations(
     if (grade < 6 || grade > 8)
       return notDefined(letter, grade, size, "J is tabulated for grades 6, 7 and 8");
     return answer(
-      range.cell(`J${grade}_ES`),
+      range.line(`J${grade}_ES`),
       (deviation) => below(deviation, tolerance),
       letter,
       grade,
@@ -329,11 +329,11 @@ function holeDeviations(
 // P7/h6 is the same fit as H7/p6. Coarser grades take the tabulated value as it stands.
 function upperOfHole(range: SizeRange, letter: string, grade: number): number | undefined {
   if (letter === "M" && grade === 6 && range.over >= 250 && range.upto <= 315) return -9;
-  if (letter === "N" && grade > 8) return range.cell("N_ES_gt8");
+  if (letter === "N" && grade > 8) return range.line("N_ES_gt8");
   const column = letter === "K" || letter === "N" ? `${letter}_base_ES_le8` : `${letter}_base_ES`;
-  const base = range.cell(column);
+  const base = range.line(column);
   const finest = "KMN".includes(letter) ? 8 : 7;
-  const delta = grade >= 3 && grade <= finest ? (range.cell(`delta_IT${grade}`) ?? 0) : 0;
+  const delta = grade >= 3 && grade <= finest ? (range.line(`delta_IT${grade}`) ?? 0) : 0;
   return base === undefined ? undefined : base + delta;
 }
 

@@ -1,9 +1,9 @@
 // A number in the result field. It can be asked "why?".
 import { type Child, el } from "./dom.ts";
-import type { SheetContext } from "./sheet-context.ts";
+import type { PageContext } from "./page-context.ts";
 
 export function answer(
-  context: SheetContext,
+  context: PageContext,
   name: string,
   shown: Child,
   options: { readonly label?: string | undefined; readonly output?: string | undefined } = {},

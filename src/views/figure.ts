@@ -1,4 +1,4 @@
-// Numbers as text for the sheet: rounded once, by the unit layer, in the page's own units.
+// Numbers as text for the page: rounded once, by the unit layer, in the page's own units.
 import type { OutputValue } from "../methods/field.ts";
 import { formatShort, formatValue, type UnitChoice } from "../methods/solution.ts";
 import { inGroups } from "../units/decimal.ts";

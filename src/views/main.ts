@@ -1,7 +1,7 @@
-// The page entry: bar, sheet, saving, and the way between pages.
+// The page entry: bar, page, saving, and the way between pages.
 import "./paper.css";
 import "./controls.css";
-import "./sheet.css";
+import "./page.css";
 import "./pictures.css";
 import "./tables.css";
 import "./print.css";
@@ -14,11 +14,11 @@ import { beginAnew } from "./keeper.ts";
 import { keptIds } from "./kept.ts";
 import { firstNotebook, notebookIds, notebookName, notebookText } from "./notebooks.ts";
 import { openProblems } from "./open-problems.ts";
+import { type PageView, pageView } from "./page-view.ts";
 import { type Panels, panels } from "./panels.ts";
 import { openedDetailsOnPaper } from "./paper.ts";
 import { lineId, rowId } from "./row.ts";
 import { openSession, type Session } from "./session.ts";
-import { type Sheet, sheet } from "./sheet.ts";
 import { givenOfSource } from "./source-key.ts";
 import { statusLine } from "./status-line.ts";
 import { topBar } from "./top-bar.ts";
@@ -27,11 +27,11 @@ import { unitPanel } from "./units/unit-panel.ts";
 const status = statusLine();
 const behind: Panels = panels();
 const units = unitPanel();
-const holder = el("main", { id: "sheet" });
+const holder = el("main", { id: "page" });
 const notices = el("div", { class: "notices" });
 const field = fileField(openByHand);
 let session: Session | undefined;
-let shown: Sheet | undefined;
+let shown: PageView | undefined;
 
 const saved = changedBar({
   undo: () => {
@@ -97,7 +97,7 @@ async function show(id: string): Promise<void> {
   }
   leave();
   session = next;
-  shown = sheet(next, status, behind, renewBar);
+  shown = pageView(next, status, behind, renewBar);
   replace(holder, shown.element);
   document.title = `${next.live.page.title} · Splitline`;
   bar.update(pages(), id);
@@ -121,7 +121,7 @@ function notHere(id: string): void {
     notebookIds.length === 0
       ? "There is no page in this folder yet. Open a page file."
       : `There is no page called ${id} here. Choose one under Pages, or open a file.`;
-  replace(holder, el("article", { class: "sheet empty" }, el("h1", {}, "No page"), el("p", {}, words)));
+  replace(holder, el("article", { class: "page empty" }, el("h1", {}, "No page"), el("p", {}, words)));
   bar.update(pages(), id);
 }
 

@@ -1,6 +1,6 @@
 // The margin of a check as a short bar. On every check the limit stands at the same place, inside to its
 // left and outside to its right, so that a glance down the page compares margins.
-import type { CheckValue } from "../engine/cell.ts";
+import type { CheckValue } from "../engine/line.ts";
 import { svg } from "./dom.ts";
 
 /** Share of the bar's width at which a single limit, or the upper of two, stands. */

@@ -1,8 +1,8 @@
 // The part of a line that opens: all steps, sources, remarks, and where the value goes.
-import type { Cell } from "../engine/cell.ts";
+import type { Line } from "../engine/line.ts";
 import { type Child, el } from "./dom.ts";
+import type { PageContext } from "./page-context.ts";
 import { prose } from "./prose.ts";
-import type { SheetContext } from "./sheet-context.ts";
 import { labelOf } from "./words.ts";
 
 export interface More {
@@ -68,17 +68,17 @@ export const part = (title: string, ...children: readonly Child[]): HTMLElement 
 export const list = (texts: readonly Child[]): HTMLElement =>
   el("ul", {}, ...texts.map((text) => el("li", {}, text)));
 
-export const noteOf = ({ note }: Cell): Child => note && el("div", { class: "serif" }, ...prose(note));
+export const noteOf = ({ note }: Line): Child => note && el("div", { class: "serif" }, ...prose(note));
 
 /** "used by line 12, Share of proof": links both ways. */
-export function relations(cell: Cell, context: SheetContext): readonly Child[] {
+export function relations(line: Line, context: PageContext): readonly Child[] {
   const links = (title: string, names: readonly string[]): Child =>
     names.length > 0 &&
     onScreen(part(title, el("p", { class: "links" }, ...names.map((name) => lineLink(name, context)))));
-  return [links("uses", cell.uses), links("used by", cell.usedBy)];
+  return [links("uses", line.uses), links("used by", line.usedBy)];
 }
 
-export function lineLink(name: string, context: SheetContext): HTMLElement {
+export function lineLink(name: string, context: PageContext): HTMLElement {
   const item = context.itemOf(name);
   return el(
     "a",
@@ -88,8 +88,8 @@ export function lineLink(name: string, context: SheetContext): HTMLElement {
   );
 }
 
-export const nameInFormulas = (cell: Cell): Child =>
-  !cell.name.startsWith("#") && onScreen(part("name in formulas", el("p", {}, el("code", {}, cell.name))));
+export const nameInFormulas = (line: Line): Child =>
+  !line.name.startsWith("#") && onScreen(part("name in formulas", el("p", {}, el("code", {}, line.name))));
 
 /** Ways around the page are of no use on paper. */
 function onScreen(section: HTMLElement): HTMLElement {

@@ -7,7 +7,7 @@ import { counted } from "./words.ts";
 export function openProblems(file: string, problems: readonly Problem[], dismiss?: () => void): HTMLElement {
   return el(
     "section",
-    { class: "sheet open-problems", "aria-label": `problems in ${file}` },
+    { class: "page open-problems", "aria-label": `problems in ${file}` },
     el("h2", { tabindex: "-1" }, `${file} cannot be opened yet`),
     el(
       "p",

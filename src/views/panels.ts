@@ -1,12 +1,12 @@
-// What opens over the sheet, each fetched when it is first asked for: the chain behind a number, the entry of
+// What opens over the page, each fetched when it is first asked for: the chain behind a number, the entry of
 // readings, the way in for a table.
 import { lazily } from "./lazily.ts";
-import type { SheetContext } from "./sheet-context.ts";
+import type { PageContext } from "./page-context.ts";
 
 export interface Panels {
-  readonly why: (context: SheetContext, name: string, output?: string, row?: string) => void;
-  readonly enterReadings: (context: SheetContext, name: string, place?: string) => void;
-  readonly importTable: (context: SheetContext, name: string) => void;
+  readonly why: (context: PageContext, name: string, output?: string, row?: string) => void;
+  readonly enterReadings: (context: PageContext, name: string, place?: string) => void;
+  readonly importTable: (context: PageContext, name: string) => void;
 }
 
 export function panels(): Panels {

@@ -1,9 +1,9 @@
 // A problem beside the thing it is about: one sentence with the remedy, and a tap that applies it.
-import type { Cell } from "../engine/cell.ts";
+import type { Line } from "../engine/line.ts";
 import { type Problem, problem } from "../problem.ts";
 import { el } from "./dom.ts";
 import { onScreen } from "./on-screen.ts";
-import type { SheetContext } from "./sheet-context.ts";
+import type { PageContext } from "./page-context.ts";
 import { capital, labelOf } from "./words.ts";
 
 /** "Nut factor: 14, but it must be below 1. Was a percentage entered?" A place keeps its spelling. */
@@ -71,9 +71,9 @@ export function confirmNote(
 }
 
 /** Why a line has no answer: its own trouble, or a link to the line where it began. */
-export function noAnswerNote(cell: Cell, found: Problem, context: SheetContext): HTMLElement {
-  const guilty = cell.guilty;
-  if (guilty === undefined || guilty === cell.name) return problemNote(found, undefined);
+export function noAnswerNote(line: Line, found: Problem, context: PageContext): HTMLElement {
+  const guilty = line.guilty;
+  if (guilty === undefined || guilty === line.name) return problemNote(found, undefined);
   const item = context.itemOf(guilty);
   return el(
     "p",

@@ -1,6 +1,6 @@
 // Notes: the Markdown tree as elements, with the values of the page in their places.
 import type { Block, Inline } from "../document/markdown.ts";
-import type { ProseValue } from "../engine/cell.ts";
+import type { ProseValue } from "../engine/line.ts";
 import { root, sentence } from "../problem.ts";
 import { type Child, el } from "./dom.ts";
 

@@ -1,15 +1,15 @@
 // Exceptions among the rows of a line: checks by row, answers by row, and readings that are missing or odd.
 
 import { nounOfRows } from "../document/place-words.ts";
-import type { Cell, CheckValue } from "../engine/cell.ts";
 import { whyAlone } from "../engine/check-parts.ts";
+import type { CheckValue, Line } from "../engine/line.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import { rowName, rowState } from "./items/checks.ts";
 import { onScreen } from "./on-screen.ts";
+import type { PageContext } from "./page-context.ts";
 import { inPlace } from "./problem-note.ts";
 import { stepsOf } from "./readings/places.ts";
-import type { SheetContext } from "./sheet-context.ts";
 import type { Exception } from "./summary.ts";
 import { capital, counted } from "./words.ts";
 
@@ -21,7 +21,7 @@ export interface RowException {
 }
 
 /** Every judgement of the page, row by row where a check has rows. */
-export function statesOf({ item, value }: Cell): readonly State[] {
+export function statesOf({ item, value }: Line): readonly State[] {
   if (item.kind !== "check") return [];
   if (isProblem(value)) return ["no answer"];
   if (value.type === "check") return [value.state];
@@ -29,12 +29,12 @@ export function statesOf({ item, value }: Cell): readonly State[] {
   return value.key === "finding" || value.rows.length === 0 ? [value.state] : value.rows.map(rowState);
 }
 
-export function rowExceptions(cell: Cell, itemOf: SheetContext["itemOf"]): readonly Exception[] {
-  return [...ofChecks(cell, itemOf), ...ofAnswers(cell, itemOf), ...ofReadings(cell)];
+export function rowExceptions(line: Line, itemOf: PageContext["itemOf"]): readonly Exception[] {
+  return [...ofChecks(line, itemOf), ...ofAnswers(line, itemOf), ...ofReadings(line)];
 }
 
 /** One entry for each state that is not proven, with its rows. */
-function ofChecks({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]): readonly Exception[] {
+function ofChecks({ name, item, value }: Line, itemOf: PageContext["itemOf"]): readonly Exception[] {
   if (isProblem(value) || value.type !== "checks") return [];
   const noun = value.key === "finding" ? "finding" : nounOfRows(item, value.key, itemOf);
   return states
@@ -84,7 +84,7 @@ function waitWords(check: Problem): string {
 const notMeasured: ReadonlySet<string> = new Set(["missing", "not-measured"]);
 
 /** Rows that have no answer of their own, and rows with warnings, each once. */
-function ofAnswers({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]): readonly Exception[] {
+function ofAnswers({ name, item, value }: Line, itemOf: PageContext["itemOf"]): readonly Exception[] {
   if (isProblem(value) || value.type !== "rows") return [];
   const noun = nounOfRows(item, value.key, itemOf);
   const without = value.rows.flatMap(({ key, value: answer }) =>
@@ -121,7 +121,7 @@ function ofAnswers({ name, item, value }: Cell, itemOf: SheetContext["itemOf"]):
   ];
 }
 
-function ofReadings({ name, item, value }: Cell): readonly Exception[] {
+function ofReadings({ name, item, value }: Line): readonly Exception[] {
   if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
   const steps = stepsOf(item, value);
   const odd = steps.filter((step) => step.state === "odd");

@@ -1,7 +1,7 @@
-// One line of the sheet in three fields, as on ruled calculation paper: reference, working, result.
+// One line of the page in three fields, as on ruled calculation paper: reference, working, result.
 import type { Item } from "../document/item.ts";
 import { el } from "./dom.ts";
-import type { SheetContext } from "./sheet-context.ts";
+import type { PageContext } from "./page-context.ts";
 import { kindWords, labelOf } from "./words.ts";
 
 export interface Row {
@@ -21,7 +21,7 @@ export const rowId = (name: string, key: string): string =>
 
 /** `wide` rows let the working run through the result field: notes, tables, pictures, cautions. */
 export function row(
-  context: SheetContext,
+  context: PageContext,
   name: string,
   item: Item,
   options: {

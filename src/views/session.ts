@@ -1,7 +1,7 @@
 // One page being worked on: its live values, what was changed here, and the way back.
 import type { Item, Page } from "../document/item.ts";
 import { fetchPage } from "../engine/fetch-page.ts";
-import type { LivePage } from "../engine/live-page.ts";
+import type { OpenPage } from "../engine/opened.ts";
 import type { Problem } from "../problem.ts";
 import { type Keeper, type Keeping, keeperOf } from "./keeper.ts";
 import { asItCame, type Change, type Kept } from "./kept.ts";
@@ -11,7 +11,7 @@ import { backwards, spliced, spliceOf } from "./splice.ts";
 export interface Session {
   readonly id: string;
   readonly file: string;
-  readonly live: LivePage;
+  readonly live: OpenPage;
   /** What stands in an entry or in the rows of a reading now. */
   readonly typed: (name: string) => string;
   readonly edit: (name: string, text: string) => void;
@@ -71,17 +71,17 @@ const textIn = (item: Item): readonly (readonly [string, string])[] => {
   return item.kind === "reading" ? [[item.name, item.rows]] : [];
 };
 
-function put(live: LivePage, name: string, text: string): void {
+function put(live: OpenPage, name: string, text: string): void {
   const given = givenOfSource(name);
   if (given !== undefined) live.restate(given, text);
-  else if (live.cell(name)?.item.kind === "reading") live.enter(name, text);
+  else if (live.line(name)?.item.kind === "reading") live.enter(name, text);
   else live.change(name, text);
 }
 
 interface Start {
   readonly id: string;
   readonly file: string;
-  readonly live: LivePage;
+  readonly live: OpenPage;
   readonly inFile: ReadonlyMap<string, string>;
   readonly typed: Map<string, string>;
   readonly keeper: Keeper;
@@ -133,7 +133,7 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
     edit: (name, text) => {
       const before = typed.get(name) ?? "";
       if (before === text) return;
-      const goesOn = live.cell(givenOfSource(name) ?? name)?.item.kind === "given";
+      const goesOn = live.line(givenOfSource(name) ?? name)?.item.kind === "given";
       changes = journalled(changes, { name, before, text, goesOn });
       change(name, text);
     },

@@ -1,6 +1,6 @@
 // Five states of a check and four of a reading, each a word with a mark of its own shape: nothing is said by
 // colour alone.
-import type { ReadingState } from "../engine/cell.ts";
+import type { ReadingState } from "../engine/line.ts";
 import type { State } from "../verdict.ts";
 import { el, svg } from "./dom.ts";
 

@@ -1,5 +1,5 @@
 // One sentence for those who listen, about 700 ms after the last change.
-import type { Cell } from "../engine/cell.ts";
+import type { Line } from "../engine/line.ts";
 import { isProblem } from "../problem.ts";
 import { el } from "./dom.ts";
 import { stateOf } from "./summary.ts";
@@ -28,13 +28,13 @@ export function statusLine(): StatusLine {
 
 /** "Net torque at the nut changed; 6 values below it; of 8 checks 1 fails, 2 unproven." */
 export function changeSentence(
-  edited: Cell | undefined,
+  edited: Line | undefined,
   changed: readonly string[],
-  cells: readonly Cell[],
+  lines: readonly Line[],
 ): string {
-  const checks = cells.filter((cell) => cell.item.kind === "check");
+  const checks = lines.filter((line) => line.item.kind === "check");
   const counts = (["fails", "no answer", "unproven", "waived"] as const).flatMap((state) => {
-    const n = checks.filter((cell) => stateOf(cell) === state).length;
+    const n = checks.filter((line) => stateOf(line) === state).length;
     return n > 0 ? [`${n} ${state}`] : [];
   });
   const begin = edited

@@ -1,15 +1,16 @@
 // Exceptions first: what fails, what has no answer, what is unproven or waived, then how much is proven.
-import type { Cell, CheckValue } from "../engine/cell.ts";
+
 import { whyAlone } from "../engine/check-parts.ts";
+import type { CheckValue, Line } from "../engine/line.ts";
 import { setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
 import { type Child, el, replace } from "./dom.ts";
 import { lineLink } from "./more.ts";
 import { onScreen } from "./on-screen.ts";
+import type { PageContext } from "./page-context.ts";
 import { inPlace } from "./problem-note.ts";
 import { type RowException, rowExceptions, shortReservations, statesOf } from "./row-exceptions.ts";
-import type { SheetContext } from "./sheet-context.ts";
 import { type Mark, stateMark, stateWord } from "./state-mark.ts";
 import { capital, counted } from "./words.ts";
 
@@ -21,9 +22,9 @@ export interface Exception {
   readonly rows?: readonly RowException[];
 }
 
-export function stateOf(cell: Cell): State | undefined {
-  if (isProblem(cell.value)) return "no answer";
-  return cell.value.type === "check" || cell.value.type === "checks" ? cell.value.state : undefined;
+export function stateOf(line: Line): State | undefined {
+  if (isProblem(line.value)) return "no answer";
+  return line.value.type === "check" || line.value.type === "checks" ? line.value.state : undefined;
 }
 
 const held = (value: CheckValue): readonly string[] =>
@@ -31,16 +32,16 @@ const held = (value: CheckValue): readonly string[] =>
 
 /** One entry for each thing to look at; lines that only wait for another are counted with it. */
 export function exceptions(
-  cells: readonly Cell[],
-  itemOf: SheetContext["itemOf"] = () => undefined,
+  lines: readonly Line[],
+  itemOf: PageContext["itemOf"] = () => undefined,
 ): readonly Exception[] {
   const waiting = new Map<string, number>();
-  for (const { name, guilty } of cells)
+  for (const { name, guilty } of lines)
     if (guilty !== undefined && guilty !== name) waiting.set(guilty, (waiting.get(guilty) ?? 0) + 1);
-  const found = cells.flatMap((cell): readonly Exception[] => {
-    const { name, item, value } = cell;
+  const found = lines.flatMap((line): readonly Exception[] => {
+    const { name, item, value } = line;
     if (isProblem(value)) {
-      if (cell.guilty !== undefined && cell.guilty !== name) return [];
+      if (line.guilty !== undefined && line.guilty !== name) return [];
       const wait = waiting.get(name) ?? 0;
       const others =
         wait === 0 ? "" : ` ${capital(counted(wait, "line"))} ${wait === 1 ? "waits" : "wait"} for it.`;
@@ -57,12 +58,12 @@ export function exceptions(
         },
       ];
     if (item.kind === "reading" && value.type === "table") {
-      const aside = asideException(cell);
-      return [...(aside ? [aside] : []), ...rowExceptions(cell, itemOf)];
+      const aside = asideException(line);
+      return [...(aside ? [aside] : []), ...rowExceptions(line, itemOf)];
     }
     if (value.type === "solution")
       return value.solution.warnings.map((warning) => ({ mark: "warning", name, words: shortly(warning) }));
-    return rowExceptions(cell, itemOf);
+    return rowExceptions(line, itemOf);
   });
   const order: readonly Mark[] = [
     "set aside",
@@ -78,8 +79,8 @@ export function exceptions(
 const mostAside = 8;
 
 /** Every reading that is kept and not used, with who and why: it leads, since all that follows rests on the others. */
-function asideException(cell: Cell): Exception | undefined {
-  const all = setAsidesOf(cell);
+function asideException(line: Line): Exception | undefined {
+  const all = setAsidesOf(line);
   if (all.length === 0) return undefined;
   const said = setAsideSentences(all);
   const rest = said.length - mostAside;
@@ -89,7 +90,7 @@ function asideException(cell: Cell): Exception | undefined {
   const more = rest > 0 ? [{ key: "", says: `and ${rest} more`, words: "" }] : [];
   return {
     mark: "set aside",
-    name: cell.name,
+    name: line.name,
     words: `${counted(all.length, "reading")} kept and not used:`,
     rows: [...rows, ...more],
   };
@@ -107,7 +108,7 @@ const mostRows = 8;
 function rowParts(
   rows: readonly RowException[] | undefined,
   name: string,
-  context: SheetContext,
+  context: PageContext,
 ): readonly Child[] {
   if (!rows) return [];
   const rest = rows.length - mostRows;
@@ -131,28 +132,28 @@ const fromMemory = /\bfrom memory\b/i;
 const notCovered = /\bnot cover/i;
 
 /** Lines that rest on a source nobody saw, and those that say what the page leaves out. */
-export function caveats(cells: readonly Cell[]): {
+export function caveats(lines: readonly Line[]): {
   readonly memory: readonly string[];
   readonly unsourced: readonly string[];
   readonly left: readonly string[];
 } {
-  const recalled = ({ item, value }: Cell): boolean =>
+  const recalled = ({ item, value }: Line): boolean =>
     fromMemory.test(item.source ?? "") ||
     (!isProblem(value) &&
       value.type === "solution" &&
       value.solution.sources.some(({ known }) => known === "memory"));
   return {
-    memory: cells.filter(recalled).map(({ name }) => name),
-    unsourced: cells.flatMap(({ name, value }) =>
+    memory: lines.filter(recalled).map(({ name }) => name),
+    unsourced: lines.flatMap(({ name, value }) =>
       !isProblem(value) && value.type === "quantity" && value.sourceState !== "stated" ? [name] : [],
     ),
-    left: cells.flatMap(({ item, name }) =>
+    left: lines.flatMap(({ item, name }) =>
       item.kind === "note" && notCovered.test(item.text) ? [name] : [],
     ),
   };
 }
 
-const linked = (words: string, names: readonly string[], context: SheetContext): HTMLElement | false => {
+const linked = (words: string, names: readonly string[], context: PageContext): HTMLElement | false => {
   if (names.length === 0) return false;
   const numbers = names.map((name) =>
     el("a", { href: context.address(name) }, `${context.lineNumber(name) ?? ""}`),
@@ -168,10 +169,10 @@ const linked = (words: string, names: readonly string[], context: SheetContext):
 
 export interface Summary {
   readonly element: HTMLElement;
-  readonly update: (cells: readonly Cell[]) => void;
+  readonly update: (lines: readonly Line[]) => void;
 }
 
-export function summary(context: SheetContext): Summary {
+export function summary(context: PageContext): Summary {
   const counts = el("p", { class: "counts" });
   const list = el("ul", { class: "exceptions" });
   const rests = el("div", { class: "caveats" });
@@ -181,9 +182,9 @@ export function summary(context: SheetContext): Summary {
     el("div", { class: "reference" }, el("span", { class: "tiny" }, "exceptions first")),
     el("div", { class: "findings" }, list, counts, rests),
   );
-  const update = (cells: readonly Cell[]): void => {
-    const found = exceptions(cells, context.itemOf);
-    const judged = cells.flatMap(statesOf);
+  const update = (lines: readonly Line[]): void => {
+    const found = exceptions(lines, context.itemOf);
+    const judged = lines.flatMap(statesOf);
     const proven = judged.filter((state) => state === "proven").length;
     const checks = judged.length;
     replace(
@@ -204,7 +205,7 @@ export function summary(context: SheetContext): Summary {
         ),
       ),
     );
-    const { memory, unsourced, left } = caveats(cells);
+    const { memory, unsourced, left } = caveats(lines);
     replace(
       rests,
       linked("What this page does not cover: line", left, context),

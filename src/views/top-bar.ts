@@ -1,4 +1,4 @@
-// The bar above the sheet: pages, units, file, print. It scrolls away with the sheet.
+// The bar above the page: pages, units, file, print. It scrolls away with the page.
 import { el, replace } from "./dom.ts";
 
 export interface PageLink {

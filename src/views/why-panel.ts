@@ -1,6 +1,6 @@
 // "Why this number?" The chain back to givens and readings, each with its line.
 import { isMethodItem } from "../document/item.ts";
-import type { Cell } from "../engine/cell.ts";
+import type { Line } from "../engine/line.ts";
 import { names } from "../formula/tree.ts";
 import { methods } from "../methods/register.ts";
 import type { Solution, WorkedStep } from "../methods/solution.ts";
@@ -12,8 +12,8 @@ import { saysOf } from "./items/says-of.ts";
 import { lineLink } from "./more.ts";
 import { namesRead } from "./names-read.ts";
 import { onScreen } from "./on-screen.ts";
+import type { PageContext } from "./page-context.ts";
 import { noAnswerNote } from "./problem-note.ts";
-import type { SheetContext } from "./sheet-context.ts";
 import { stateWord } from "./state-mark.ts";
 import { threeLines } from "./three-lines.ts";
 import { ofRow, readingsOfRow } from "./why-row.ts";
@@ -21,7 +21,7 @@ import { counted, labelOf } from "./words.ts";
 
 export interface WhyPanel {
   readonly element: HTMLDialogElement;
-  readonly show: (context: SheetContext, name: string, output?: string, row?: string) => void;
+  readonly show: (context: PageContext, name: string, output?: string, row?: string) => void;
   readonly close: () => void;
 }
 
@@ -51,41 +51,41 @@ export function whyPanel(): WhyPanel {
 
 /** From the number down to what was given; a line that was met before is only pointed at. */
 function chain(
-  context: SheetContext,
+  context: PageContext,
   start: string,
   output: string | undefined,
   row: string | undefined,
 ): HTMLElement {
   const behind = context.live.why(start);
-  const cells = new Map(behind.map((cell) => [cell.name, cell]));
+  const lines = new Map(behind.map((line) => [line.name, line]));
   const met = new Set<string>();
   const entry = (
     name: string,
     read: string | undefined,
     tags: Readonly<Record<string, string>> | undefined,
   ): HTMLElement | undefined => {
-    const whole = cells.get(name);
+    const whole = lines.get(name);
     if (!whole) return undefined;
-    const { cell, key, tags: own } = ofRow(whole, tags, name === start ? row : undefined);
+    const { line, key, tags: own } = ofRow(whole, tags, name === start ? row : undefined);
     const head = el(
       "p",
       { class: "why-head" },
       el("span", {}, lineLink(name, context), key !== undefined && ` · ${key}`),
-      el("span", { class: "why-value" }, valueText(cell, read, context)),
+      el("span", { class: "why-value" }, valueText(line, read, context)),
     );
     if (met.has(name)) return el("li", {}, head, el("p", { class: "quiet" }, "as above"));
     met.add(name);
-    const inputs = namesRead(cell.item, (used) => cell.uses.includes(used));
+    const inputs = namesRead(line.item, (used) => line.uses.includes(used));
     const children = inputs.flatMap(({ name: used, output: part }) => entry(used, part, own) ?? []);
     return el(
       "li",
       {},
       head,
-      ...explanation(cell, read, context, own),
+      ...explanation(line, read, context, own),
       children.length > 0 && el("ol", { class: "why-list" }, ...children),
     );
   };
-  const givens = behind.filter((cell) => cell.item.kind === "given" || cell.item.kind === "reading").length;
+  const givens = behind.filter((line) => line.item.kind === "given" || line.item.kind === "reading").length;
   return el(
     "div",
     {},
@@ -94,8 +94,8 @@ function chain(
   );
 }
 
-function valueText(cell: Cell, output: string | undefined, context: SheetContext): string {
-  const { value } = cell;
+function valueText(line: Line, output: string | undefined, context: PageContext): string {
+  const { value } = line;
   if (isProblem(value)) return "no answer";
   switch (value.type) {
     case "quantity":
@@ -129,19 +129,19 @@ function valueText(cell: Cell, output: string | undefined, context: SheetContext
 }
 
 function explanation(
-  cell: Cell,
+  line: Line,
   output: string | undefined,
-  context: SheetContext,
+  context: PageContext,
   tags: Readonly<Record<string, string>> | undefined,
 ): readonly Child[] {
-  const { item, value } = cell;
+  const { item, value } = line;
   const source = item.source !== undefined && el("p", { class: "quiet" }, item.source);
   if (isProblem(value)) {
     const waits = value.cause !== undefined && tags !== undefined; // one row of a line, its cause is further down
     return [
       waits
         ? el("p", { class: "waiting" }, "Waits for what stands below.")
-        : noAnswerNote(cell, value, context),
+        : noAnswerNote(line, value, context),
       source,
     ];
   }
@@ -156,23 +156,23 @@ function explanation(
       return [stateWord(value.state), threeLines(value.step, context.unitOf, value.unit), source];
     case "solution":
       return [
-        methodWords(cell),
+        methodWords(line),
         ...stepsTo(value.solution, output).map((step) => stepLines(step, value.solution, context)),
         source,
       ];
     case "table":
-      return [readingsOfRow(value, tags, labelOf(cell.item)), source];
+      return [readingsOfRow(value, tags, labelOf(line.item)), source];
     default:
       return [source];
   }
 }
 
-const methodWords = (cell: Cell): Child =>
-  cell.item.kind === "working" &&
-  isMethodItem(cell.item) &&
-  el("p", { class: "quiet" }, methods.get(cell.item.by)?.question ?? cell.item.by);
+const methodWords = (line: Line): Child =>
+  line.item.kind === "working" &&
+  isMethodItem(line.item) &&
+  el("p", { class: "quiet" }, methods.get(line.item.by)?.question ?? line.item.by);
 
-function stepLines(step: WorkedStep, solved: Solution, context: SheetContext): HTMLElement {
+function stepLines(step: WorkedStep, solved: Solution, context: PageContext): HTMLElement {
   return el(
     "div",
     { class: "step" },

@@ -1,5 +1,5 @@
 // The one row that a question is about, followed through lines that have an answer for each key.
-import type { Cell, TableValue } from "../engine/cell.ts";
+import type { Line, TableValue } from "../engine/line.ts";
 import { isProblem } from "../problem.ts";
 import { type Child, el } from "./dom.ts";
 import { readingsTable } from "./readings/readings-table.ts";
@@ -8,22 +8,22 @@ type Tags = Readonly<Record<string, string>>;
 
 export interface OfRow {
   /** The line as that row alone has it. */
-  readonly cell: Cell;
+  readonly line: Line;
   /** "position 18" */
   readonly key: string | undefined;
   /** What the row says of itself: by it the rows of other lines and tables are found. */
   readonly tags: Tags | undefined;
 }
 
-export function ofRow(cell: Cell, tags: Tags | undefined, asked: string | undefined): OfRow {
-  const { value } = cell;
+export function ofRow(line: Line, tags: Tags | undefined, asked: string | undefined): OfRow {
+  const { value } = line;
   if (isProblem(value) || (value.type !== "rows" && value.type !== "checks"))
-    return { cell, key: undefined, tags };
+    return { line, key: undefined, tags };
   const key = asked ?? tags?.[value.key];
   const row = value.rows.find((one) => one.key === key);
-  if (!row) return { cell, key: undefined, tags };
+  if (!row) return { line, key: undefined, tags };
   return {
-    cell: { ...cell, value: row.value },
+    line: { ...line, value: row.value },
     key: `${value.key} ${row.key}`,
     tags: { ...tags, ...row.tags },
   };

@@ -1,4 +1,4 @@
-// Words that more than one part of the sheet uses.
+// Words that more than one part of the page uses.
 import type { Item } from "../document/item.ts";
 import { cautions } from "./cautions.ts";
 

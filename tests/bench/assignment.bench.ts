@@ -1,4 +1,4 @@
-// Which bolt in which hole: our own solver, with its certificate, against munkres on the same costs.
+// Which bolt in which hole: our own solver, with its proof, against munkres on the same costs.
 import { munkres } from "munkres";
 import { assign, type Costs } from "../../src/methods/fits/assignment.ts";
 import type { Bench } from "./bench.ts";

@@ -4,7 +4,7 @@
 export type Result = unknown;
 
 export interface Bench {
-  /** "spread · 12 cells, 15 inputs, 1e6 samples" */
+  /** "spread · 12 lines, 15 inputs, 1e6 samples" */
   readonly title: string;
   /** The case all others are held against, or for each case its own. */
   readonly reference: string | Readonly<Record<string, string>>;

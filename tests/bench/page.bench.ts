@@ -1,19 +1,19 @@
-// One change on a page of 1,000 cells, settled, against a plain loop over the same arithmetic in the same order.
+// One change on a page of 1,000 lines, settled, against a plain loop over the same arithmetic in the same order.
 
-import type { LivePage } from "../../src/engine/live-page.ts";
 import { openPage } from "../../src/engine/open-page.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { isProblem } from "../../src/problem.ts";
 import type { Bench } from "./bench.ts";
 
 const size = 1000;
 const repeats = 10;
 
-/** Names before each cell, by number; 0 is the given, cell i is worked out from earlier ones. */
+/** Names before each line, by number; 0 is the given, line i is worked out from earlier ones. */
 type Shape = (i: number) => readonly number[];
 
 const chain: Shape = (i) => [i - 1];
 const fanOut: Shape = () => [0];
-/** Three inputs from among the last thirty cells: a net of many crossing paths. */
+/** Three inputs from among the last thirty lines: a net of many crossing paths. */
 const net: Shape = (i) => [i - 1, Math.max(0, i - 1 - ((i * 7) % 29)), Math.max(0, i - 1 - ((i * 13) % 23))];
 
 const factor = (i: number): number => 1 + (i % 7) / 1000;
@@ -28,7 +28,7 @@ function pageText(shape: Shape): string {
   return `${lines.join("\n")}\n`;
 }
 
-async function opened(shape: Shape): Promise<LivePage> {
+async function opened(shape: Shape): Promise<OpenPage> {
   const live = openPage(pageText(shape), "load.yaml");
   if (!("settle" in live)) throw new Error(live.map((p) => p.what).join(", "));
   await live.settle();
@@ -40,7 +40,7 @@ const valuesOf = (call: number): number[] =>
   Array.from({ length: repeats }, (_, k) => 2 + ((call * repeats + k) % 97) / 100); // never the 1 mm of the file
 
 function engineCase(shape: Shape): () => Promise<number> {
-  let page: Promise<LivePage> | undefined;
+  let page: Promise<OpenPage> | undefined;
   let call = 0;
   return async () => {
     page ??= opened(shape);
@@ -49,8 +49,8 @@ function engineCase(shape: Shape): () => Promise<number> {
     for (const value of valuesOf(call++)) {
       live.change("c0", `${value} mm`);
       const { ran } = await live.settle();
-      if (ran.length !== size + 1) throw new Error(`${ran.length} cells ran, not ${size + 1}`);
-      const last = live.cell(`c${size}`)?.value;
+      if (ran.length !== size + 1) throw new Error(`${ran.length} lines ran, not ${size + 1}`);
+      const last = live.line(`c${size}`)?.value;
       if (last === undefined || isProblem(last) || last.type !== "formula") throw new Error("no value");
       sum += last.si;
     }
@@ -58,10 +58,10 @@ function engineCase(shape: Shape): () => Promise<number> {
   };
 }
 
-/** Cells in order with a flag each: what is left when there is no engine. */
+/** Lines in order with a flag each: what is left when there is no engine. */
 function plainCase(shape: Shape): () => number {
   const uses = Array.from({ length: size + 1 }, (_, i) => (i === 0 ? [] : shape(i)));
-  const cells = uses.map((used, i) => {
+  const lines = uses.map((used, i) => {
     const by = factor(i);
     return (values: Float64Array): number => {
       let sum = 0;
@@ -80,7 +80,7 @@ function plainCase(shape: Shape): () => number {
       dirty[0] = 1;
       for (let i = 1; i <= size; i++) {
         if (!uses[i]?.some((n) => dirty[n] === 1)) continue;
-        const next = cells[i]?.(values) ?? Number.NaN;
+        const next = lines[i]?.(values) ?? Number.NaN;
         dirty[i] = Object.is(next, values[i]) ? 0 : 1;
         values[i] = next;
       }
@@ -97,7 +97,7 @@ const each = <T>(
   Object.fromEntries(Object.entries(shapes).flatMap(([name, shape]) => make(name, shape)));
 
 const bench: Bench = {
-  title: `page · ${size} cells, one change settled`,
+  title: `page · ${size} lines, one change settled`,
   reference: each((name) => [[name, `${name}, plain loop`]]),
   bars: each((name) => [[name, 40]]),
   times: each((name) => [[name, { repeats, ms: 5 }]]),

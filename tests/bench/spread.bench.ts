@@ -22,7 +22,7 @@ function sure<T>(value: T | Problem): T {
   return value;
 }
 
-const cells = Object.entries(texts).map(([name, text]) => ({ name, tree: sure(parse(text)) }));
+const lines = Object.entries(texts).map(([name, text]) => ({ name, tree: sure(parse(text)) }));
 
 function draw(columns: Columns, block: number): void {
   columns.forEach((numbers, i) => {
@@ -40,7 +40,7 @@ const sums = (columns: Columns): number[] =>
   columns.slice(0, 3).map((values) => values.reduce((a, b) => a + b, 0));
 
 function blockOf(kept: readonly string[], fuse: boolean): Block {
-  const block = createBlock(sure(planBlock({ cells, inputs: names }, kept, fuse)));
+  const block = createBlock(sure(planBlock({ lines, inputs: names }, kept, fuse)));
   block.inputs.forEach((numbers, i) => {
     numbers.set(fixed[i] ?? []);
   });
@@ -82,7 +82,7 @@ function handAndRandom(): () => number[] {
 
 function sampled(): () => number[] {
   const job: SpreadJob = {
-    cells,
+    lines,
     keep,
     seed: 101,
     samples: size * blocks,
@@ -109,7 +109,7 @@ function bySample(evaluate: (inputsOf: (name: string) => number) => number[]): (
   };
 }
 
-const closures = cells.map(({ name, tree }) => ({ name, run: evaluator(tree) }));
+const closures = lines.map(({ name, tree }) => ({ name, run: evaluator(tree) }));
 function byClosures(inputsOf: (name: string) => number): number[] {
   const known = new Map<string, number>();
   for (const { name, run } of closures)
@@ -135,7 +135,7 @@ function shape(
 ) {
   const own = Array.from({ length: count }, (_, i) => `x${i}`);
   const trees = Object.entries(of).map(([name, text]) => ({ name, tree: sure(parse(text)) }));
-  const block = createBlock(sure(planBlock({ cells: trees, inputs: own }, ["y"])));
+  const block = createBlock(sure(planBlock({ lines: trees, inputs: own }, ["y"])));
   block.inputs.forEach((numbers, i) => {
     numbers.forEach((_, k) => {
       numbers[k] = ((k * 7 + i * 13) % 101) - 50;
@@ -181,11 +181,11 @@ const buffer = column(samples.length);
 
 const bench: Bench = {
   title:
-    "spread · 12 cells, 15 inputs, 524 288 samples; one block for closures and mathjs; 1e6 samples for quantiles",
+    "spread · 12 lines, 15 inputs, 524 288 samples; one block for closures and mathjs; 1e6 samples for quantiles",
   reference: {
     fused: "hand",
     unrolled: "hand",
-    "fused, every cell kept": "fused",
+    "fused, every line kept": "fused",
     "fused + random": "hand + random",
     "fused, one block": "mathjs compiled, numbers",
     closures: "mathjs compiled, numbers",
@@ -196,7 +196,7 @@ const bench: Bench = {
   },
   bars: {
     fused: 2,
-    "fused, every cell kept": 1.2,
+    "fused, every line kept": 1.2,
     "fused + random": 1.35,
     "fused, one block": 0.02,
     "quantiles + histogram": 0.4,
@@ -205,7 +205,7 @@ const bench: Bench = {
     hand: handCase(),
     fused: repeated(blockOf(keep, true)),
     unrolled: repeated(blockOf(keep, false)),
-    "fused, every cell kept": everyCell(),
+    "fused, every line kept": everyCell(),
     "hand + random": handAndRandom(),
     "fused + random": sampled(),
     "mathjs compiled, numbers": bySample(byMathjs),

@@ -1,11 +1,11 @@
-// Terminal, data and sheet say the same of what a page rests on: set-asides first, then why a number may not
+// Terminal, data and page say the same of what a page rests on: set-asides first, then why a number may not
 // hold, where its doubt comes from, and which values have no source.
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { checkCommand } from "../../src/cli/commands/check.ts";
-import type { Cell } from "../../src/engine/cell.ts";
+import type { Line } from "../../src/engine/line.ts";
 import { openPage } from "../../src/engine/open-page.ts";
 import "../../src/methods/index.ts";
 import { caveats, exceptions } from "../../src/views/summary.ts";
@@ -47,14 +47,14 @@ page:
 
 const folder = mkdtempSync(join(tmpdir(), "faces-"));
 const file = join(folder, "page.yaml");
-let cells: readonly Cell[] = [];
+let lines: readonly Line[] = [];
 beforeAll(async () => {
   writeFileSync(file, text);
   const live = openPage(text, "page.yaml");
-  if (!("cells" in live)) throw new Error("the page did not open");
+  if (!("lines" in live)) throw new Error("the page did not open");
   live.change("old", "25.002 mm");
   await live.settle();
-  cells = live.cells();
+  lines = live.lines();
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -132,22 +132,22 @@ test("as data: limits and doubt as values, reservations, who and why", async () 
   });
 });
 
-describe("on the sheet", () => {
+describe("on the page", () => {
   test("set-asides lead the summary in the same words", () => {
-    const [first] = exceptions(cells);
+    const [first] = exceptions(lines);
     expect(first).toMatchObject({ mark: "set aside", name: "holes", words: "2 readings kept and not used:" });
     const said = first?.rows?.map(({ says, words }) => `${says}${words}`);
     expect(said).toEqual([read1, read13].map((words) => `${words.replace("hole", "Hole")}.`));
   });
 
   test("a check says why its number may not hold", () => {
-    const all = exceptions(cells).find(({ name }) => name === "all");
+    const all = exceptions(lines).find(({ name }) => name === "all");
     expect(all?.words).toMatch(/^25\.012 mm ± 3 µm|^25\.012 mm/);
     expect(all?.words).toContain("May not hold: ");
     expect(all?.words).toContain("1 reading set aside");
   });
 
   test("values without a source of their own are listed, changed ones too", () => {
-    expect(caveats(cells).unsourced).toEqual(["limit", "old"]);
+    expect(caveats(lines).unsourced).toEqual(["limit", "old"]);
   });
 });

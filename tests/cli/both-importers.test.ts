@@ -1,10 +1,10 @@
-// The terminal and the sheet take a file in alike: the same units, the same questions.
+// The terminal and the page take a file in alike: the same units, the same questions.
 import { describe, expect, test } from "vitest";
 import { planImport as planInTerminal } from "../../src/cli/readings/import-plan.ts";
 import type { DecimalMark, ReadingItem } from "../../src/document/item.ts";
 import { readPage } from "../../src/document/read.ts";
 import { type Problem, sentence } from "../../src/problem.ts";
-import { planImport as planOnSheet } from "../../src/views/csv/import-plan.ts";
+import { planImport as planOnPage } from "../../src/views/csv/import-plan.ts";
 
 function item(columns: string, heads: string): ReadingItem {
   const text = `splitline: 1\ntitle: t\npage:\n  - reading: r\n    columns: ${columns}\n    key: [position]\n    rows: |\n      ${heads}\n`;
@@ -27,13 +27,13 @@ const inTerminal = (reading: ReadingItem, file: string, decimal?: DecimalMark): 
   const plan = planInTerminal(reading, file, { mode: "add", asRead: true, decimal });
   return "rows" in plan ? { text: plan.text, faults: [] } : { text: "", faults: plan };
 };
-const onSheet = (reading: ReadingItem, file: string, decimal?: DecimalMark): Taken => {
-  const plan = planOnSheet(reading, reading.rows, file, { columns: {}, units: {}, reason: "", decimal });
+const onPage = (reading: ReadingItem, file: string, decimal?: DecimalMark): Taken => {
+  const plan = planOnPage(reading, reading.rows, file, { columns: {}, units: {}, reason: "", decimal });
   return { text: plan.text ?? "", faults: plan.faults };
 };
 const faces = [
   ["terminal", inTerminal],
-  ["sheet", onSheet],
+  ["page", onPage],
 ] as const;
 
 describe.each(faces)("%s", (_, take) => {

@@ -1,6 +1,6 @@
 // A second machine from data alone: every planted problem of demo-data/cover-16.md and nothing else.
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { expectNotProven, figure, notProven, openNotebook, tableAt, textAt } from "./helpers.ts";
 
 const inch = 0.0254;
@@ -9,7 +9,7 @@ const lbf = 4.4482216152605;
 const percent = 0.01;
 
 describe("as found", () => {
-  let page: LivePage;
+  let page: OpenPage;
   beforeAll(async () => {
     page = await openNotebook("cover-16-as-found");
   });
@@ -47,7 +47,7 @@ describe("as found", () => {
 });
 
 describe("tightening", () => {
-  let page: LivePage;
+  let page: OpenPage;
   beforeAll(async () => {
     page = await openNotebook("cover-16-tightening");
   });

@@ -2,12 +2,12 @@
 import { readFileSync } from "node:fs";
 import { expect } from "vitest";
 import { readCsv } from "../../src/document/csv.ts";
-import type { CellValue, TableValue } from "../../src/engine/cell.ts";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { LineValue, TableValue } from "../../src/engine/line.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { isProblem, type Problem, root, sentence } from "../../src/problem.ts";
-import { cellAt, open } from "../engine/helpers.ts";
+import { lineAt, open } from "../engine/helpers.ts";
 
-export async function openNotebook(id: string): Promise<LivePage> {
+export async function openNotebook(id: string): Promise<OpenPage> {
   const page = open(readFileSync(new URL(`../../notebooks/${id}.yaml`, import.meta.url), "utf8"));
   await page.settle();
   return page;
@@ -22,8 +22,8 @@ export interface NotProven {
 }
 
 /** Every check of a page that is not proven, in the order of the page and of its rows. */
-export function notProven(page: LivePage): readonly NotProven[] {
-  return page.cells().flatMap(({ name, item, value }): NotProven[] => {
+export function notProven(page: OpenPage): readonly NotProven[] {
+  return page.lines().flatMap(({ name, item, value }): NotProven[] => {
     if (item.kind !== "check") return [];
     if (isProblem(value)) return [noAnswer(name, "", value)];
     if (value.type === "checks")
@@ -46,7 +46,7 @@ const noAnswer = (check: string, key: string, cause: Problem): NotProven => ({
 type Expected = readonly [check: string, key: string, state: string, words: RegExp];
 
 /** Exactly these and in this order; each reason holds its words. */
-export function expectNotProven(page: LivePage, expected: readonly Expected[]): void {
+export function expectNotProven(page: OpenPage, expected: readonly Expected[]): void {
   const found = notProven(page);
   expect(found.map(({ check, key, state }) => `${check} ${key}: ${state}`)).toEqual(
     expected.map(([check, key, state]) => `${check} ${key}: ${state}`),
@@ -54,15 +54,15 @@ export function expectNotProven(page: LivePage, expected: readonly Expected[]): 
   for (const [i, [, , , words]] of expected.entries()) expect(found[i]?.why).toMatch(words);
 }
 
-/** SI number of a cell, an output "pair.tightest", or one row of them "pair.tightest@11". */
-export function number(page: LivePage, address: string): number {
+/** SI number of a line, an output "pair.tightest", or one row of them "pair.tightest@11". */
+export function number(page: OpenPage, address: string): number {
   const [fullName = "", key] = address.split("@");
   const [name = "", output] = fullName.split(".");
-  const { value } = cellAt(page, name);
+  const { value } = lineAt(page, name);
   if (isProblem(value)) throw new Error(`no answer at ${name}: ${sentence(root(value))}`);
   const row =
     value.type === "rows" || value.type === "checks" ? value.rows.find((r) => r.key === key) : undefined;
-  const one: CellValue | Problem = row ? row.value : value;
+  const one: LineValue | Problem = row ? row.value : value;
   if (isProblem(one)) throw new Error(`no answer at ${address}: ${sentence(root(one))}`);
   if (one.type === "solution") {
     const outputs = one.solution.outputs;
@@ -73,30 +73,30 @@ export function number(page: LivePage, address: string): number {
 }
 
 /** A text output such as "selection.leftOver". */
-export function textAt(page: LivePage, address: string): string {
+export function textAt(page: OpenPage, address: string): string {
   const [name = "", output = ""] = address.split(".");
-  const { value } = cellAt(page, name);
+  const { value } = lineAt(page, name);
   const found = !isProblem(value) && value.type === "solution" ? value.solution.outputs[output] : undefined;
   if (found?.kind !== "text") throw new Error(`no text at ${address}`);
   return found.text;
 }
 
 /** Rounded to the digits of the figure, the value is the figure. */
-export function figure(page: LivePage, address: string, printed: string, unit = 1): void {
+export function figure(page: OpenPage, address: string, printed: string, unit = 1): void {
   const decimals = printed.split(".")[1]?.length ?? 0;
   const value = number(page, address) / unit;
   const off = Math.abs(value - Number(printed));
   expect(off, `${address} is ${value}, printed ${printed}`).toBeLessThanOrEqual(0.5 * 10 ** -decimals + 1e-9);
 }
 
-export function tableAt(page: LivePage, name: string): TableValue {
-  const { value } = cellAt(page, name);
+export function tableAt(page: OpenPage, name: string): TableValue {
+  const { value } = lineAt(page, name);
   if (isProblem(value) || value.type !== "table") throw new Error(`no table at ${name}`);
   return value;
 }
 
 /** Rows as typed, the named columns of each joined by a bar. */
-export function typedRows(page: LivePage, name: string, columns: readonly string[]): readonly string[] {
+export function typedRows(page: OpenPage, name: string, columns: readonly string[]): readonly string[] {
   const table = tableAt(page, name);
   const typed = columns.map((column) => {
     const found = table.columns.find((each) => each.name === column);

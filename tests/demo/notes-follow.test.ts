@@ -1,12 +1,12 @@
 // Notes of the demo pages say what the sums say, before a change and after it.
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { plainText } from "../../src/engine/prose.ts";
-import { noteOfCell } from "../../src/engine/unbound-numbers.ts";
+import { noteOfLine } from "../../src/engine/unbound-numbers.ts";
 import { change, open } from "../engine/helpers.ts";
 
-async function demo(name: string): Promise<LivePage> {
+async function demo(name: string): Promise<OpenPage> {
   const text = readFileSync(new URL(`../../notebooks/${name}.yaml`, import.meta.url), "utf8");
   const page = open(text);
   await page.settle();
@@ -14,11 +14,11 @@ async function demo(name: string): Promise<LivePage> {
 }
 
 /** All notes of a page as one text. */
-const notes = (page: LivePage): string =>
+const notes = (page: OpenPage): string =>
   page
-    .cells()
-    .flatMap((cell) => {
-      const note = noteOfCell(cell);
+    .lines()
+    .flatMap((line) => {
+      const note = noteOfLine(line);
       return note ? [plainText(note)] : [];
     })
     .join("\n");

@@ -1,13 +1,13 @@
 // The figures of the worked story, to the digits printed there.
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { figure, number, openNotebook, textAt } from "./helpers.ts";
 
 const [um, mm, kN, MPa, percent, degree] = [1e-6, 1e-3, 1e3, 1e6, 0.01, Math.PI / 180];
 const perMille = 1e-3; // mm per m
 
 describe("opening", () => {
-  let page: LivePage;
+  let page: OpenPage;
   beforeAll(async () => {
     page = await openNotebook("pump-2-opening");
   });
@@ -57,7 +57,7 @@ describe("opening", () => {
 });
 
 describe("as found", () => {
-  let page: LivePage;
+  let page: OpenPage;
   beforeAll(async () => {
     page = await openNotebook("pump-2-as-found");
   });
@@ -105,7 +105,7 @@ describe("as found", () => {
 });
 
 describe("after rework", () => {
-  let page: LivePage;
+  let page: OpenPage;
   beforeAll(async () => {
     page = await openNotebook("pump-2-after-rework");
   });
@@ -124,7 +124,7 @@ describe("after rework", () => {
     expect(number(page, "selection.proven")).toBe(9);
     expect(number(page, "selection.moved")).toBe(4);
     expect(textAt(page, "selection.leftOver")).toBe("11, 16");
-    expect(textAt(page, "selection.certificate")).toMatch(/^no better choice exists/);
+    expect(textAt(page, "selection.proof")).toMatch(/^no better choice exists/);
   });
   test.each([
     ["1", "0.4", "3.7"],
@@ -150,7 +150,7 @@ describe("after rework", () => {
 });
 
 describe("tightening", () => {
-  let page: LivePage;
+  let page: OpenPage;
   beforeAll(async () => {
     page = await openNotebook("pump-2-tightening");
   });

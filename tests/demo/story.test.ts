@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parseMarkdown } from "../../src/document/markdown.ts";
 import type { Inline } from "../../src/document/markdown-inline.ts";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { expectNotProven, notProven, openNotebook, textAt } from "./helpers.ts";
 
 const pump = ["opening", "as-found", "after-rework", "tightening", "next-time"].map(
@@ -11,7 +11,7 @@ const pump = ["opening", "as-found", "after-rework", "tightening", "next-time"].
 );
 const pages = [...pump, "cover-16-as-found", "cover-16-tightening"];
 
-const notesOf = (page: LivePage): readonly string[] =>
+const notesOf = (page: OpenPage): readonly string[] =>
   page.page.items.flatMap((item) => (item.kind === "note" ? [item.text] : []));
 
 const linksOf = (inlines: readonly Inline[]): readonly string[] =>
@@ -95,7 +95,7 @@ test("bolts 5 and 6 without their temperature: looser by 4.60 um, and still judg
   if (item?.kind !== "reading") throw new Error("no temperatures");
   page.enter("boltTemperatures", item.rows.replaceAll(",5.0,", ",21.0,"));
   await page.settle();
-  const loose = page.cell("loose")?.value;
+  const loose = page.line("loose")?.value;
   if (!loose || !("type" in loose) || loose.type !== "checks") throw new Error("no checks");
   expect(
     loose.rows

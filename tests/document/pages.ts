@@ -7,7 +7,7 @@ import { type Problem, sentence } from "../../src/problem.ts";
 export const examplePage = `# torque card of the last overhaul
 splitline: 1                          # format version
 title: Circulation pump 2, split line
-machine: Ottermere Heat Station, circulation pump 2      # invented
+machine: Heat station A, circulation pump 2      # invented
 show: { torque: N.m, force: kN, length: mm, stress: MPa }
 page:
   - note: |

@@ -1,14 +1,14 @@
 // Where nobody can be asked, a text that has to be confirmed is a question by name, and no ± is dropped.
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/problem.ts";
-import { cellAt, check, given, method, reading, rootAt, settled, working } from "./helpers.ts";
+import { check, given, lineAt, method, reading, rootAt, settled, working } from "./helpers.ts";
 
 const asks = async (name: string, ...items: readonly string[]): Promise<string> =>
   sentence(rootAt(await settled(...items), name));
 
 describe("a text that has to be confirmed", () => {
   test("stands in a given with its value and its question", async () => {
-    const { value } = cellAt(await settled(given("a", "24,5 mm")), "a");
+    const { value } = lineAt(await settled(given("a", "24,5 mm")), "a");
     expect(value).toMatchObject({ type: "quantity", si: 0.0245, confirm: { code: "confirm-reading" } });
   });
   test.each([
@@ -30,7 +30,7 @@ describe("a text that has to be confirmed", () => {
     expect(await asks("w", given("a", "2 mm"), working("w", 'a + "24,5 mm"'))).toContain(
       "be written 24.5 mm",
     ));
-  test("is a question in a cell of a table", async () =>
+  test("is a question in a line of a table", async () =>
     expect(await asks("r", reading("r", { hole: "tag", d: "length" }, ["hole,d", "1,5 tenths"]))).toContain(
       "be written 0.0005 in",
     ));
@@ -38,7 +38,7 @@ describe("a text that has to be confirmed", () => {
 
 test("a ± of a limit is carried into the check", async () => {
   const page = await settled(given("a", "23.5 mm"), check("c", "a", { atMost: "24 mm ± 1 mm" }));
-  expect(cellAt(page, "c").value).toMatchObject({ type: "check", state: "unproven", uncertainty: 0.001 });
+  expect(lineAt(page, "c").value).toMatchObject({ type: "check", state: "unproven", uncertainty: 0.001 });
 });
 
 describe("a ± where nothing can carry it", () => {
@@ -46,7 +46,7 @@ describe("a ± where nothing can carry it", () => {
     ["an uncertainty", "c", check("c", "a", { atMost: "5 mm", uncertainty: "1 mm ± 0.1 mm" })],
     ["a formula", "w", working("w", 'a + "24 mm ± 1 mm"')],
     ["a formula that is one value", "w", working("w", "24 mm ± 1 mm")],
-    ["a cell of a table", "r", reading("r", { hole: "tag", d: "length" }, ["hole,d", "1,5 mm ± 1 mm"])],
+    ["a line of a table", "r", reading("r", { hole: "tag", d: "length" }, ["hole,d", "1,5 mm ± 1 mm"])],
   ])("is refused in %s", async (_place, name, one) =>
     expect(await asks(name, given("a", "2 mm"), one)).toContain("one value"),
   );

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import {
-  cellAt,
   change,
   check,
   given,
+  lineAt,
   method,
   open,
   pageText,
@@ -41,12 +41,12 @@ describe("change(name, text) runs exactly the dependents", () => {
     expect(ran.toSorted()).toEqual(["apart", "b", "both", "right"]);
   });
 
-  test("and only cells that changed carry the new version", async () => {
+  test("and only lines that changed carry the new version", async () => {
     const page = await settled(...diamond);
     await change(page, { a: "5 kN" });
-    expect(cellAt(page, "both").version).toBe(2);
-    expect(cellAt(page, "apart").version).toBe(1);
-    expect(cellAt(page, "b").version).toBe(1);
+    expect(lineAt(page, "both").version).toBe(2);
+    expect(lineAt(page, "apart").version).toBe(1);
+    expect(lineAt(page, "b").version).toBe(1);
   });
 
   test("and gives what a fresh page with that text gives", async () => {
@@ -56,7 +56,7 @@ describe("change(name, text) runs exactly the dependents", () => {
     expect(shown(page)).toEqual(shown(fresh));
   });
 
-  test("subscribers hear once per wave which cells changed, and not after leaving", async () => {
+  test("subscribers hear once per wave which lines changed, and not after leaving", async () => {
     const page = await settled(...diamond);
     const heard: string[][] = [];
     const leave = page.subscribe((names) => heard.push([...names].toSorted()));
@@ -81,7 +81,7 @@ describe("a value that stays stops the wave", () => {
     expect((await change(page, { a: "5 kN" })).ran).toEqual([]);
   });
 
-  test("an equal result, max(a, b) with the smaller one raised: the cells behind it do not run", async () => {
+  test("an equal result, max(a, b) with the smaller one raised: the lines behind it do not run", async () => {
     const page = await settled(
       given("a", "2 kN"),
       given("b", "9 kN"),
@@ -89,14 +89,14 @@ describe("a value that stays stops the wave", () => {
       working("twice", "2 * more"),
       check("enough", "twice", { atLeast: "1 kN" }),
     );
-    const before = cellAt(page, "twice").value;
+    const before = lineAt(page, "twice").value;
     const { ran } = await change(page, { a: "3 kN" });
     // `more` shows other numbers in its working, so it is new; its value is not, so `twice` need not run.
     expect(ran).toEqual(["a", "more"]);
-    expect(cellAt(page, "twice").value).toBe(before);
+    expect(lineAt(page, "twice").value).toBe(before);
   });
 
-  test("an equal truth behind a comparison: the cells behind it do not run", async () => {
+  test("an equal truth behind a comparison: the lines behind it do not run", async () => {
     const page = await settled(
       given("a", "2 kN"),
       working("small", 'a < "100 kN"'),
@@ -109,7 +109,7 @@ describe("a value that stays stops the wave", () => {
   test("the working still shows the new numbers where the result stayed", async () => {
     const page = await settled(given("a", "2 kN"), given("b", "9 kN"), working("more", "max(a, b)"));
     await change(page, { a: "3 kN" });
-    const { value } = cellAt(page, "more");
+    const { value } = lineAt(page, "more");
     expect(JSON.stringify("step" in value && value.step.numbers())).toContain('"3"');
   });
 

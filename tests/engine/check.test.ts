@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/problem.ts";
 import {
-  cellAt,
   change,
   check,
   checkAt,
   given,
+  lineAt,
   method,
   problemAt,
   settled,
@@ -221,6 +221,6 @@ describe("a yes or no", () => {
     const page = await settled(given("a", "5 kN"), check("c", 'a < "6 kN"'));
     await change(page, { a: "5.5 kN" });
     expect(stateAt(page, "c")).toBe("proven");
-    expect(cellAt(page, "c").version).toBeLessThanOrEqual(2);
+    expect(lineAt(page, "c").version).toBeLessThanOrEqual(2);
   });
 });

@@ -1,11 +1,11 @@
 // The figures of the demo page, as they were worked out by hand and in a separate script.
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { isProblem } from "../../src/problem.ts";
-import { cellAt, checkAt, open, siAt, stateAt } from "./helpers.ts";
+import { checkAt, lineAt, open, siAt, stateAt } from "./helpers.ts";
 
-let page: LivePage;
+let page: OpenPage;
 beforeAll(async () => {
   page = open(readFileSync(new URL("../../notebooks/pump-2-old-card.yaml", import.meta.url), "utf8"));
   await page.settle();
@@ -26,9 +26,9 @@ const figure = (name: string, printed: string, unit = 1) => {
 };
 
 /** SI number of a step between. */
-function step(cell: string, name: string): number {
-  const { value } = cellAt(page, cell);
-  if (isProblem(value) || value.type !== "solution") throw new Error(`no solution at ${cell}`);
+function step(line: string, name: string): number {
+  const { value } = lineAt(page, line);
+  if (isProblem(value) || value.type !== "solution") throw new Error(`no solution at ${line}`);
   return value.solution.working.find((worked) => worked.name === name)?.si ?? Number.NaN;
 }
 

@@ -1,7 +1,7 @@
 // Small worlds for the engine's tests: a page in a few lines, opened and settled.
-import type { Cell, CheckValue } from "../../src/engine/cell.ts";
-import type { LivePage, Settled } from "../../src/engine/live-page.ts";
+import type { CheckValue, Line } from "../../src/engine/line.ts";
 import { openPage } from "../../src/engine/open-page.ts";
+import type { OpenPage, Settled } from "../../src/engine/opened.ts";
 import { isProblem, type Problem, root, sentence } from "../../src/problem.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -26,43 +26,43 @@ export const reading = (name: string, columns: Fields, rows: readonly string[]):
 export const pageText = (...items: readonly string[]): string =>
   `splitline: 1\ntitle: a page\npage:\n${items.join("\n")}\n`;
 
-export function open(text: string): LivePage {
+export function open(text: string): OpenPage {
   const page = openPage(text, "page.yaml");
   if ("settle" in page) return page;
   throw new Error(page.map(sentence).join("\n"));
 }
 
-export async function settled(...items: readonly string[]): Promise<LivePage> {
+export async function settled(...items: readonly string[]): Promise<OpenPage> {
   const page = open(pageText(...items));
   await page.settle();
   return page;
 }
 
 /** Changes givens and settles once. */
-export async function change(page: LivePage, typed: Readonly<Record<string, string>>): Promise<Settled> {
+export async function change(page: OpenPage, typed: Readonly<Record<string, string>>): Promise<Settled> {
   for (const [name, text] of Object.entries(typed)) page.change(name, text);
   return await page.settle();
 }
 
-export function cellAt(page: LivePage, name: string): Cell {
-  const cell = page.cell(name);
-  if (!cell) throw new Error(`no cell ${name}`);
-  return cell;
+export function lineAt(page: OpenPage, name: string): Line {
+  const line = page.line(name);
+  if (!line) throw new Error(`no line ${name}`);
+  return line;
 }
 
-export function problemAt(page: LivePage, name: string): Problem {
-  const { value } = cellAt(page, name);
+export function problemAt(page: OpenPage, name: string): Problem {
+  const { value } = lineAt(page, name);
   if (!isProblem(value)) throw new Error(`expected no answer at ${name}`);
   return value;
 }
 
-/** The first problem of the chain that reaches this cell. */
-export const rootAt = (page: LivePage, name: string): Problem => root(problemAt(page, name));
+/** The first problem of the chain that reaches this line. */
+export const rootAt = (page: OpenPage, name: string): Problem => root(problemAt(page, name));
 
 /** SI number of a given, of a formula, or of an output "name.output". */
-export function siAt(page: LivePage, fullName: string): number {
+export function siAt(page: OpenPage, fullName: string): number {
   const [name = "", output] = fullName.split(".");
-  const { value } = cellAt(page, name);
+  const { value } = lineAt(page, name);
   if (isProblem(value)) throw new Error(`no answer at ${name}: ${sentence(value)}`);
   if (value.type === "quantity" || value.type === "formula") return value.si;
   if (value.type === "solution") {
@@ -72,20 +72,20 @@ export function siAt(page: LivePage, fullName: string): number {
   throw new Error(`no number at ${fullName}`);
 }
 
-export function checkAt(page: LivePage, name: string): CheckValue {
-  const { value } = cellAt(page, name);
+export function checkAt(page: OpenPage, name: string): CheckValue {
+  const { value } = lineAt(page, name);
   if (isProblem(value) || value.type !== "check") throw new Error(`no check result at ${name}`);
   return value;
 }
 
-export const stateAt = (page: LivePage, name: string): string => {
-  const { value } = cellAt(page, name);
+export const stateAt = (page: OpenPage, name: string): string => {
+  const { value } = lineAt(page, name);
   return isProblem(value) ? "no answer" : checkAt(page, name).state;
 };
 
 /** What a person sees of a page, without object identity: for comparing two pages. */
-export function shown(page: LivePage): readonly string[] {
-  return page.cells().map(({ name, value }) => {
+export function shown(page: OpenPage): readonly string[] {
+  return page.lines().map(({ name, value }) => {
     if (isProblem(value)) return `${name}: no answer · ${sentence(value)} · ${sentence(root(value))}`;
     switch (value.type) {
       case "quantity":

@@ -1,16 +1,16 @@
 // What is known about a value travels to the word that people sign.
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { solve } from "../../src/methods/index.ts";
 import { isProblem, root, sentence } from "../../src/problem.ts";
 import { halfWidth } from "../../src/standing.ts";
 import {
-  cellAt,
   change,
   check,
   checkAt,
   given,
+  lineAt,
   method,
   open,
   problemAt,
@@ -39,7 +39,7 @@ describe("a dimension without a name of its own is carried", () => {
 
   test("through a working: a deflection is a length, and a bare 1 is no limit of it", async () => {
     const page = await settled(...beam, check("c", "deflection", { atMost: "1" }));
-    const { value } = cellAt(page, "deflection");
+    const { value } = lineAt(page, "deflection");
     expect(value).toMatchObject({ kind: "length" });
     expect(stateAt(page, "c")).toBe("no answer");
     const right = await settled(...beam, check("c", "deflection", { atMost: "1 mm" }));
@@ -48,7 +48,7 @@ describe("a dimension without a name of its own is carried", () => {
 
   test("and shown in SI base units where no kind has a name for it", async () => {
     const page = await settled(...beam);
-    const { value } = cellAt(page, "rigidity");
+    const { value } = lineAt(page, "rigidity");
     if (isProblem(value) || value.type !== "formula") throw new Error("no formula");
     expect([value.kind, value.unit?.text, value.step.result()]).toEqual([
       undefined,
@@ -153,7 +153,7 @@ describe("a stated doubt is used by every check on it", () => {
     expect(checkAt(page, "c").why).toContain("must be 400 or fewer to be counted one by one");
     const single =
       "  - check: each\n    each: holes\n    key: place\n    that: holes.size\n    atMost: 25.0021 mm";
-    const { value } = cellAt(await settled(many(500), single), "each");
+    const { value } = lineAt(await settled(many(500), single), "each");
     if (isProblem(value) || value.type !== "checks") throw new Error("no checks");
     expect(new Set(value.rows.map((row) => (isProblem(row.value) ? "" : row.value.state)))).toEqual(
       new Set(["proven"]),
@@ -277,8 +277,8 @@ describe("a place judged on fewer readings than the plan expects", () => {
     `  - check: each\n    each: holes\n    key: position\n    that: largest(holes.size) - smallest(holes.size)\n    atMost: 10 um`,
     check("all", "largest(holes.size)", { atMost: "25.1 mm" }),
   ];
-  const rowStates = (page: LivePage): string[] => {
-    const { value } = cellAt(page, "each");
+  const rowStates = (page: OpenPage): string[] => {
+    const { value } = lineAt(page, "each");
     if (isProblem(value) || value.type !== "checks") throw new Error("no checks");
     return value.rows.map((row) => (isProblem(row.value) ? "no answer" : row.value.state));
   };
@@ -330,12 +330,12 @@ describe("a place judged on fewer readings than the plan expects", () => {
     const text = readFileSync("notebooks/pump-2-as-found.yaml", "utf8");
     const before = open(text);
     await before.settle();
-    const count = (page: LivePage) =>
+    const count = (page: OpenPage) =>
       page
-        .cells()
+        .lines()
         .flatMap(({ value }) => (isProblem(value) || value.type !== "checks" ? [] : value.rows))
         .filter(({ value }) => !isProblem(value) && value.state === "proven").length;
-    const rows = cellAt(before, "holes");
+    const rows = lineAt(before, "holes");
     if (rows.item.kind !== "reading") throw new Error("no reading");
     const head = rows.item.rows.split("\n");
     const changed = head
@@ -351,7 +351,7 @@ describe("a place judged on fewer readings than the plan expects", () => {
     await after.settle();
     after.enter("holes", changed);
     await after.settle();
-    const taper = cellAt(after, "taper").value;
+    const taper = lineAt(after, "taper").value;
     if (isProblem(taper) || taper.type !== "checks") throw new Error("no taper");
     const hole13 = taper.rows.find(({ key }) => key === "13")?.value;
     expect(hole13 && !isProblem(hole13) && hole13.state).toBe("unproven");

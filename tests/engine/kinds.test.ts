@@ -63,7 +63,7 @@ describe("kinds on a page", () => {
       working("step", "room - store"),
     );
     expect(siAt(page, "step")).toBeCloseTo(15, 10);
-    expect(page.cell("step")?.value).toMatchObject({ kind: "temperature difference" });
+    expect(page.line("step")?.value).toMatchObject({ kind: "temperature difference" });
   });
 
   test("a difference may stand where one is asked for, a reading may not", async () => {
@@ -120,7 +120,7 @@ describe("kinds on a page", () => {
   test("kilograms typed over a force are kept as a force to confirm or refused, never mass", async () => {
     const page = await settled(given("load", "5 kN"), working("twice", "2 * load"));
     await change(page, { load: "500 kg" });
-    const value = page.cell("load")?.value;
+    const value = page.line("load")?.value;
     if (value && "type" in value && value.type === "quantity") expect(value.kind).toBe("force");
     else expect(sentence(problemAt(page, "load"))).toMatch(/kgf|force/);
   });

@@ -1,7 +1,7 @@
 // Random pages under random changes: after settling, a page always shows what a fresh page with its text shows.
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cellAt, check, given, open, pageText, settled, shown, working } from "./helpers.ts";
+import { check, given, lineAt, open, pageText, settled, shown, working } from "./helpers.ts";
 
 const texts = fc.constantFrom(
   "1 kN",
@@ -28,24 +28,24 @@ const formulas: readonly ((x: string, y: string) => string)[] = [
 
 interface Sketch {
   readonly givens: readonly string[];
-  readonly cells: readonly { readonly form: number; readonly x: number; readonly y: number }[];
+  readonly lines: readonly { readonly form: number; readonly x: number; readonly y: number }[];
   readonly order: readonly number[];
 }
 
 const sketch: fc.Arbitrary<Sketch> = fc.record({
   givens: fc.array(texts, { minLength: 2, maxLength: 4 }),
-  cells: fc.array(fc.record({ form: fc.nat(formulas.length - 1), x: fc.nat(99), y: fc.nat(99) }), {
+  lines: fc.array(fc.record({ form: fc.nat(formulas.length - 1), x: fc.nat(99), y: fc.nat(99) }), {
     minLength: 1,
     maxLength: 12,
   }),
   order: fc.array(fc.nat(99), { minLength: 16, maxLength: 16 }),
 });
 
-/** Each cell reads two earlier ones; the items are listed in any order. */
-function itemsOf({ givens, cells, order }: Sketch, typed: readonly string[] = givens): string[] {
+/** Each line reads two earlier ones; the items are listed in any order. */
+function itemsOf({ givens, lines, order }: Sketch, typed: readonly string[] = givens): string[] {
   const names = givens.map((_, i) => `g${i}`);
   const items = typed.map((text, i) => given(`g${i}`, text, { as: "force" }));
-  for (const [i, { form, x, y }] of cells.entries()) {
+  for (const [i, { form, x, y }] of lines.entries()) {
     const pick = (n: number) => names[n % names.length] ?? "g0";
     items.push(working(`c${i}`, (formulas[form] ?? ((n) => n))(pick(x), pick(y))));
     if (i % 3 === 2) items.push(check(`k${i}`, pick(x), { atMost: pick(y) }));
@@ -104,14 +104,14 @@ describe("a page under changes", () => {
     );
   });
 
-  test("runs nothing outside the reach of the given that changed, and each cell once", {
+  test("runs nothing outside the reach of the given that changed, and each line once", {
     timeout: 60_000,
   }, async () => {
     await fc.assert(
       fc.asyncProperty(sketch, texts, async (drawn, text) => {
         const page = await settled(...itemsOf(drawn));
         const reach = new Set(["g0"]);
-        for (const name of reach) for (const next of cellAt(page, name).usedBy) reach.add(next);
+        for (const name of reach) for (const next of lineAt(page, name).usedBy) reach.add(next);
         page.change("g0", text);
         const { ran } = await page.settle();
         expect(ran.filter((name) => !reach.has(name))).toEqual([]);

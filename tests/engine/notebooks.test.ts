@@ -17,11 +17,11 @@ test("there are pages to open", () => {
 describe.each(files)("%s", (file) => {
   const text = readFileSync(new URL(file, notebooks), "utf8");
 
-  test("opens without problems and every cell has an answer", async () => {
+  test("opens without problems and every line has an answer", async () => {
     const page = open(text);
     await page.settle();
-    const without = page.cells().filter((cell) => isProblem(cell.value));
-    expect(without.map((cell) => cell.name)).toEqual([]);
+    const without = page.lines().filter((line) => isProblem(line.value));
+    expect(without.map((line) => line.name)).toEqual([]);
   });
 
   test("shows the stored view: state, reason and digits", async () => {
@@ -49,11 +49,11 @@ describe.each(files)("%s", (file) => {
     const page = open(text);
     await page.settle();
     const before = shown(page);
-    for (const cell of page.cells())
-      if (cell.item.kind === "given") {
-        const typed = cell.item.value;
-        await change(page, { [cell.name]: `${typed}0` });
-        await change(page, { [cell.name]: typed });
+    for (const line of page.lines())
+      if (line.item.kind === "given") {
+        const typed = line.item.value;
+        await change(page, { [line.name]: `${typed}0` });
+        await change(page, { [line.name]: typed });
       }
     expect(shown(page)).toEqual(before);
     expect(page.text()).toBe(text);

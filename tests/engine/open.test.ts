@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { openPage } from "../../src/engine/open-page.ts";
 import { isProblem } from "../../src/problem.ts";
-import { cellAt, check, given, method, open, pageText, settled, shown, siAt, working } from "./helpers.ts";
+import { check, given, lineAt, method, open, pageText, settled, shown, siAt, working } from "./helpers.ts";
 
 const items = [
   given("torque", "480 N.m"),
@@ -17,7 +17,7 @@ const items = [
 ];
 
 describe("opening", () => {
-  test("openPage(text) settles with every cell run once and the values worked by hand", async () => {
+  test("openPage(text) settles with every line run once and the values worked by hand", async () => {
     const page = open(pageText(...items));
     const { ran, version } = await page.settle();
     expect(ran.toSorted()).toEqual(["bolt", "limit", "nutFactor", "share", "tension", "torque"]);
@@ -26,9 +26,9 @@ describe("opening", () => {
     expect(siAt(page, "share")).toBeCloseTo(0.5, 12);
   });
 
-  test("before it settles every cell says it is pending and shows no number", () => {
+  test("before it settles every line says it is pending and shows no number", () => {
     const page = open(pageText(...items));
-    for (const cell of page.cells()) expect(isProblem(cell.value) && cell.value.code).toBe("pending");
+    for (const line of page.lines()) expect(isProblem(line.value) && line.value.code).toBe("pending");
   });
 
   test("the order of items is free: any order gives the same values", async () => {
@@ -41,9 +41,9 @@ describe("opening", () => {
     expect(shown(await settled(...items))).toEqual(shown(await settled(...items)));
   });
 
-  test("cells come in the order of the page and know what they use and what uses them", async () => {
+  test("lines come in the order of the page and know what they use and what uses them", async () => {
     const page = await settled(...items);
-    expect(page.cells().map((c) => c.name)).toEqual([
+    expect(page.lines().map((c) => c.name)).toEqual([
       "torque",
       "nutFactor",
       "bolt",
@@ -51,9 +51,9 @@ describe("opening", () => {
       "share",
       "limit",
     ]);
-    expect(cellAt(page, "tension").uses.toSorted()).toEqual(["bolt", "nutFactor", "torque"]);
-    expect(cellAt(page, "tension").usedBy).toEqual(["share"]);
-    expect(cellAt(page, "limit").usedBy).toEqual([]);
+    expect(lineAt(page, "tension").uses.toSorted()).toEqual(["bolt", "nutFactor", "torque"]);
+    expect(lineAt(page, "tension").usedBy).toEqual(["share"]);
+    expect(lineAt(page, "limit").usedBy).toEqual([]);
   });
 
   test("why(name) is the chain from a value back to its givens", async () => {
@@ -65,7 +65,7 @@ describe("opening", () => {
 
   test("a page without a name in it settles at once", async () => {
     const page = await settled("  - note: |\n      only words");
-    expect(page.cells()).toHaveLength(1);
+    expect(page.lines()).toHaveLength(1);
   });
 
   test("text that is no page gives problems, not a page", () => {
@@ -73,9 +73,9 @@ describe("opening", () => {
     expect(Array.isArray(problems) && problems.length).toBeGreaterThan(0);
   });
 
-  test("an unknown cell is undefined, and changing it or a working is refused", async () => {
+  test("an unknown line is undefined, and changing it or a working is refused", async () => {
     const page = await settled(...items);
-    expect(page.cell("nothing")).toBeUndefined();
+    expect(page.line("nothing")).toBeUndefined();
     expect(page.change("nothing", "1")).toMatchObject({ code: "not-a-given", got: "no such item" });
     expect(page.change("share", "1")).toMatchObject({ code: "not-a-given", got: "a working" });
   });

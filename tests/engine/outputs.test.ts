@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/problem.ts";
-import { cellAt, check, given, method, problemAt, settled, siAt, stateAt, working } from "./helpers.ts";
+import { check, given, lineAt, method, problemAt, settled, siAt, stateAt, working } from "./helpers.ts";
 
 describe("reading a method's outputs", () => {
   test("one output may be read as name or as name.output", async () => {
@@ -80,10 +80,10 @@ describe("reading a method's outputs", () => {
       method("set", "set-torque", { netTorque: "2 * half", runOnTorque: "26 N.m" }),
     );
     expect(siAt(page, "set.setTorque")).toBe(526);
-    expect(cellAt(page, "set").uses).toEqual(["half"]);
+    expect(lineAt(page, "set").uses).toEqual(["half"]);
   });
 
-  test("rows of a list may name cells, and a change there reaches the method", async () => {
+  test("rows of a list may name lines, and a change there reaches the method", async () => {
     const page = await settled(
       method("bolt", "metric-thread", { designation: "M24" }),
       given("long", "97 mm"),

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { pictureFault } from "../../src/engine/picture-faults.ts";
 import { pictureInputs, pictureNames } from "../../src/engine/picture-inputs.ts";
 import { isProblem, problem, sentence } from "../../src/problem.ts";
-import { cellAt, given, open, reading, settled } from "./helpers.ts";
+import { given, lineAt, open, reading, settled } from "./helpers.ts";
 
 const picture = (name: string, of: Readonly<Record<string, string>>): string =>
   `  - picture: ${name}\n    of: ${JSON.stringify(of)}`;
@@ -11,7 +11,7 @@ const lever = { wrenchLength: "650 mm", adapterLength: "60 mm", targetTorque: "5
 
 async function said(name: string, of: Readonly<Record<string, string>>): Promise<string> {
   const page = await settled(given("torque", "500 N.m"), picture(name, of));
-  const { value } = cellAt(page, "#2");
+  const { value } = lineAt(page, "#2");
   return isProblem(value) ? sentence(value) : "taken";
 }
 
@@ -82,10 +82,10 @@ describe("a picture on a page", () => {
       picture("gap-map", { stations: "gaps", planes: "gaps", yRuns: "up" }),
       picture("gap-map", { stations: "gaps", planes: "gaps", yRuns: "sideways" }),
     );
-    const { value } = cellAt(page, "#2");
+    const { value } = lineAt(page, "#2");
     if (isProblem(value) || value.type !== "picture") throw new Error("the picture has no inputs");
     expect(value.inputs["yRuns"]).toEqual({ kind: "text", text: "up" });
-    const other = cellAt(page, "#3").value;
+    const other = lineAt(page, "#3").value;
     if (isProblem(other) || other.type !== "picture") throw new Error("the picture has no inputs");
     expect(isProblem(other.inputs["yRuns"])).toBe(true);
   });
@@ -127,7 +127,7 @@ test("a further list of the fit map that is no check is that list misspelt", () 
 });
 
 test("a page with a misspelt picture still opens", () => {
-  expect(open(`splitline: 1\ntitle: a page\npage:\n${picture("wrnch", lever)}\n`).cells()).toHaveLength(1);
+  expect(open(`splitline: 1\ntitle: a page\npage:\n${picture("wrnch", lever)}\n`).lines()).toHaveLength(1);
 });
 
 test("a picture says why what it draws may not hold, and draws no held verdict as proven", async () => {
@@ -170,7 +170,7 @@ test("a picture says why what it draws may not hold, and draws no held verdict a
     picture("hole-section", { readings: "holes", nominal: "25 mm", position: "2" }),
   );
   const drawn = (name: string) => {
-    const { value } = cellAt(page, name);
+    const { value } = lineAt(page, name);
     if (isProblem(value)) throw new Error(sentence(value));
     if (value.type !== "picture") throw new Error(value.type);
     return value;

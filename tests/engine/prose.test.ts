@@ -1,14 +1,14 @@
 // Numbers in notes are values of the page: they follow every change, and are never stale.
 import { describe, expect, test } from "vitest";
-import type { ProseValue } from "../../src/engine/cell.ts";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { ProseValue } from "../../src/engine/line.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { plainText } from "../../src/engine/prose.ts";
 import { isProblem, root, sentence } from "../../src/problem.ts";
 import {
-  cellAt,
   change,
   check,
   given,
+  lineAt,
   method,
   open,
   pageText,
@@ -20,13 +20,13 @@ import {
 const note = (text: string): string => `  - note: ${JSON.stringify(text)}`;
 
 /** The page's last item is the note. */
-function noteOf(page: LivePage): ProseValue {
-  const value = page.cells().at(-1)?.value;
+function noteOf(page: OpenPage): ProseValue {
+  const value = page.lines().at(-1)?.value;
   if (!value || isProblem(value) || value.type !== "prose") throw new Error("no note at the end");
   return value;
 }
-const said = (page: LivePage): string => plainText(noteOf(page));
-const faultOf = (page: LivePage, formula: string): string => {
+const said = (page: OpenPage): string => plainText(noteOf(page));
+const faultOf = (page: OpenPage, formula: string): string => {
   const fault = noteOf(page).bound[formula]?.problem;
   return fault ? sentence(root(fault)) : "";
 };
@@ -120,9 +120,9 @@ describe("no answer, never a stale number", () => {
 });
 
 describe("the note beside an item", () => {
-  const besides = async (...items: string[]): Promise<LivePage> => await settled(...items);
-  const beside = (page: LivePage, name: string): string => {
-    const { note: found } = cellAt(page, name);
+  const besides = async (...items: string[]): Promise<OpenPage> => await settled(...items);
+  const beside = (page: OpenPage, name: string): string => {
+    const { note: found } = lineAt(page, name);
     return found ? plainText(found) : "";
   };
 
@@ -148,8 +148,8 @@ describe("the note beside an item", () => {
     page.subscribe((names) => told.push(names));
     await change(page, { a: "3 kN" });
     expect(told.map((names) => names.toSorted())).toEqual([["a", "b"]]);
-    expect(cellAt(page, "a").uses).toEqual([]);
-    expect(cellAt(page, "b").usedBy).toEqual(["a"]);
+    expect(lineAt(page, "a").uses).toEqual([]);
+    expect(lineAt(page, "b").usedBy).toEqual(["a"]);
   });
 
   test("a note without values is there as well", async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isProblem } from "../../src/problem.ts";
-import { cellAt, problemAt, reading, settled, siAt, working } from "./helpers.ts";
+import { lineAt, problemAt, reading, settled, siAt, working } from "./helpers.ts";
 
 const columns = { position: "tag", stretch: "length" };
 const trial = (...rows: string[]) => reading("trial", columns, ["position,stretch/mm", ...rows]);
@@ -34,7 +34,7 @@ describe("a table of readings", () => {
     expect(siAt(page, "n")).toBe(2);
     expect(siAt(page, "middle")).toBeCloseTo(0.3e-3, 15);
     expect(siAt(page, "least")).toBeCloseTo(0.2e-3, 15);
-    const { value } = cellAt(page, "trial");
+    const { value } = lineAt(page, "trial");
     if (isProblem(value) || value.type !== "table") throw new Error("no table");
     expect(value.missing).toBe(1);
     expect(value.rows).toBe(3);
@@ -43,7 +43,7 @@ describe("a table of readings", () => {
 
   test("what was typed is kept beside what it means", async () => {
     const page = await settled(trial("1,0.230", "2,"));
-    const { value } = cellAt(page, "trial");
+    const { value } = lineAt(page, "trial");
     if (isProblem(value) || value.type !== "table") throw new Error("no table");
     expect(value.columns[1]?.typed).toEqual(["0.230", ""]);
   });
@@ -56,7 +56,7 @@ describe("a table of readings", () => {
     );
     expect(siAt(page, "n")).toBe(0);
     expect(problemAt(page, "middle").code).toBeTruthy();
-    expect(cellAt(page, "middle").guilty).toBe("middle");
+    expect(lineAt(page, "middle").guilty).toBe("middle");
   });
 
   test("one reading has a mean and no deviation", async () => {
@@ -85,9 +85,9 @@ describe("a table of readings", () => {
     expect(problemAt(page, "m").code).toBeTruthy();
   });
 
-  test("a reading that cannot be read has no answer and is the guilty cell", async () => {
+  test("a reading that cannot be read has no answer and is the guilty line", async () => {
     const page = await settled(trial("1,abc"), working("m", "mean(trial.stretch)"));
-    expect(cellAt(page, "m").guilty).toBe("trial");
+    expect(lineAt(page, "m").guilty).toBe("trial");
     expect(problemAt(page, "trial").where).toMatch(/page\.yaml/);
   });
 });

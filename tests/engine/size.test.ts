@@ -2,7 +2,7 @@
 // The reader takes at most 2,000 items, so the longest pages are handed to the engine as items.
 import { describe, expect, test } from "vitest";
 import type { Item, Page } from "../../src/document/item.ts";
-import { type LivePage, livePage } from "../../src/engine/live-page.ts";
+import { type OpenPage, opened } from "../../src/engine/opened.ts";
 import { problemAt, rootAt, siAt } from "./helpers.ts";
 
 const place = { line: 1, column: 1 };
@@ -15,14 +15,14 @@ const working = (name: string, formula: string): Item => ({
   index: 0,
 });
 
-function open(items: readonly Item[]): LivePage {
+function open(items: readonly Item[]): OpenPage {
   const page: Page = {
     file: "page.yaml",
     title: "a page",
     show: {},
     items: items.map((item, index) => ({ ...item, index })),
   };
-  return livePage(page, "");
+  return opened(page, "");
 }
 
 const chain = (length: number): Item[] => [
@@ -30,12 +30,12 @@ const chain = (length: number): Item[] => [
   ...Array.from({ length }, (_, i) => working(`c${i + 1}`, `c${i} + "1 mm"`)),
 ];
 
-async function ranAfter(page: LivePage, name: string, text: string): Promise<readonly string[]> {
+async function ranAfter(page: OpenPage, name: string, text: string): Promise<readonly string[]> {
   page.change(name, text);
   return (await page.settle()).ran;
 }
 
-describe("a chain of 5,000 cells", () => {
+describe("a chain of 5,000 lines", () => {
   test("settles, follows a change to its end, and comes back from no answer", {
     timeout: 120_000,
   }, async () => {
@@ -46,7 +46,7 @@ describe("a chain of 5,000 cells", () => {
     expect(siAt(page, "c5000")).toBeCloseTo(5.002, 9);
     await ranAfter(page, "c0", "two");
     expect(rootAt(page, "c5000")).toBe(problemAt(page, "c0"));
-    expect(page.cell("c5000")?.guilty).toBe("c0");
+    expect(page.line("c5000")?.guilty).toBe("c0");
     expect(page.why("c5000")).toHaveLength(5001);
   });
 
@@ -75,9 +75,9 @@ describe("a chain of 5,000 cells", () => {
   });
 });
 
-describe("1,000 cells in ten levels of a hundred", () => {
+describe("1,000 lines in ten levels of a hundred", () => {
   const level = (n: number, i: number) => `l${n}x${i}`;
-  const cells = [
+  const lines = [
     ...Array.from({ length: 100 }, (_, i) => given(level(0, i), `${i + 1} mm`)),
     ...Array.from({ length: 9 }, (_, n) =>
       Array.from({ length: 100 }, (_, i) =>
@@ -87,12 +87,12 @@ describe("1,000 cells in ten levels of a hundred", () => {
   ];
 
   test("opening runs each once", { timeout: 60_000 }, async () => {
-    const page = open(cells);
+    const page = open(lines);
     expect((await page.settle()).ran).toHaveLength(1000);
   });
 
-  test("a change runs the cone behind it: 1 + 2 + … + 10 cells", { timeout: 60_000 }, async () => {
-    const page = open(cells);
+  test("a change runs the cone behind it: 1 + 2 + … + 10 lines", { timeout: 60_000 }, async () => {
+    const page = open(lines);
     await page.settle();
     const ran = await ranAfter(page, level(0, 50), "7 mm");
     expect(ran).toHaveLength(55);
@@ -102,13 +102,13 @@ describe("1,000 cells in ten levels of a hundred", () => {
   test("the same page opened twice runs in the same order and gives the same numbers", {
     timeout: 60_000,
   }, async () => {
-    const [one, two] = [open(cells), open(cells)];
+    const [one, two] = [open(lines), open(lines)];
     expect((await one.settle()).ran).toEqual((await two.settle()).ran);
     for (let i = 0; i < 100; i++) expect(siAt(one, level(9, i))).toBe(siAt(two, level(9, i)));
   });
 });
 
-test("one given used by 3,000 cells reaches them all", { timeout: 60_000 }, async () => {
+test("one given used by 3,000 lines reaches them all", { timeout: 60_000 }, async () => {
   const page = open([
     given("a", "1 mm"),
     ...Array.from({ length: 3000 }, (_, i) => working(`b${i}`, `a * ${i + 2}`)),

@@ -2,10 +2,10 @@
 import { describe, expect, test } from "vitest";
 import { isProblem, sentence } from "../../src/problem.ts";
 import {
-  cellAt,
   change,
   check,
   given,
+  lineAt,
   method,
   problemAt,
   reading,
@@ -27,7 +27,7 @@ test("a whole column is no number: refused where it stands alone, never shown as
 });
 
 describe("loops are named and never hang", () => {
-  test("a → b → a, in both cells, and the cell behind them", async () => {
+  test("a → b → a, in both lines, and the line behind them", async () => {
     const page = await settled(
       working("a", "b * 2"),
       working("b", "a / 2"),
@@ -40,11 +40,11 @@ describe("loops are named and never hang", () => {
     });
     expect(problemAt(page, "b").code).toBe("loop");
     expect(rootAt(page, "c").code).toBe("loop");
-    expect(["a", "b"]).toContain(cellAt(page, "c").guilty);
+    expect(["a", "b"]).toContain(lineAt(page, "c").guilty);
     expect(siAt(page, "free")).toBe(0.002);
   });
 
-  test("a cell that names itself: a → a", async () => {
+  test("a line that names itself: a → a", async () => {
     const page = await settled(working("a", "a * 2"));
     expect(problemAt(page, "a").got).toContain("a → a");
   });
@@ -68,7 +68,7 @@ describe("loops are named and never hang", () => {
     expect(problemAt(page, "x").got).not.toContain("a →");
   });
 
-  test("two loops through the same cell: no member is left to hang", async () => {
+  test("two loops through the same line: no member is left to hang", async () => {
     const page = await settled(
       working("a", "b + c"),
       working("b", "a"),
@@ -90,7 +90,7 @@ describe("loops are named and never hang", () => {
     expect(ran).toEqual(["load", "twice"]);
   });
 
-  test("a cell that mixes a loop and a given keeps the loop as its cause after the given changes", async () => {
+  test("a line that mixes a loop and a given keeps the loop as its cause after the given changes", async () => {
     const page = await settled(working("a", "b"), working("b", "a"), given("n", "3"), working("c", "n * a"));
     await change(page, { n: "4" });
     expect(rootAt(page, "c").code).toBe("loop");
@@ -108,7 +108,7 @@ describe("names", () => {
     expect(said).toMatchObject({ code: "unknown-name", what: "netTorqe" });
     expect(said.suggestions).toEqual(["netTorque"]);
     expect(said.hint).toContain("did you mean netTorque?");
-    expect(cellAt(page, "twice").guilty).toBe("twice");
+    expect(lineAt(page, "twice").guilty).toBe("twice");
   });
 
   test("the same in the input of a method and in a check", async () => {
@@ -150,17 +150,17 @@ describe("no answer", () => {
     check("limit", "three", { atMost: "100 kN" }),
   ];
 
-  test("names the guilty cell through three levels and shows no stale number", async () => {
+  test("names the guilty line through three levels and shows no stale number", async () => {
     const page = await settled(...chain);
     expect(siAt(page, "three")).toBe(10_000);
     await change(page, { load: "10 kNN" });
     for (const name of ["one", "two", "three", "limit"]) {
-      expect(isProblem(cellAt(page, name).value), name).toBe(true);
-      expect(cellAt(page, name).guilty).toBe("load");
+      expect(isProblem(lineAt(page, name).value), name).toBe(true);
+      expect(lineAt(page, name).guilty).toBe("load");
       expect(rootAt(page, name)).toBe(problemAt(page, "load"));
       expect(sentence(problemAt(page, name))).toContain("has no answer");
     }
-    expect(JSON.stringify(page.cells().map((c) => c.value))).not.toContain("10000");
+    expect(JSON.stringify(page.lines().map((c) => c.value))).not.toContain("10000");
   });
 
   test("comes back when the given can be read again", async () => {
@@ -169,7 +169,7 @@ describe("no answer", () => {
     expect(stateAt(page, "limit")).toBe("no answer");
     await change(page, { load: "20 kN" });
     expect(siAt(page, "three")).toBe(20_000);
-    expect(cellAt(page, "three").guilty).toBeUndefined();
+    expect(lineAt(page, "three").guilty).toBeUndefined();
     expect(stateAt(page, "limit")).toBe("proven");
   });
 
@@ -180,7 +180,7 @@ describe("no answer", () => {
       working("c", "b + 1"),
       working("d", "c * 2"),
     );
-    expect(cellAt(page, "d").guilty).toBe("b");
+    expect(lineAt(page, "d").guilty).toBe("b");
     expect(rootAt(page, "d").code).toMatch(/division/);
     expect(problemAt(page, "b")).toBe(rootAt(page, "d"));
   });
@@ -197,27 +197,27 @@ describe("no answer", () => {
     const page = await settled(given("a", "3"), working("b", formula), check("c", "b", { atMost: "1" }));
     expect(problemAt(page, "b").code).toBeTruthy();
     expect(stateAt(page, "c")).toBe("no answer");
-    expect(cellAt(page, "c").guilty).toBe("b");
+    expect(lineAt(page, "c").guilty).toBe("b");
   });
 
-  test("a limit of a method that is broken by a given names the method's cell as guilty", async () => {
+  test("a limit of a method that is broken by a given names the method's line as guilty", async () => {
     const page = await settled(
       given("k", "14"),
       method("tension", "preload-from-torque", { torque: "500 N.m", nutFactor: "k", diameter: "24 mm" }),
       working("share", 'tension / "200 kN"'),
     );
-    expect(cellAt(page, "share").guilty).toBe("tension");
+    expect(lineAt(page, "share").guilty).toBe("tension");
     expect(rootAt(page, "share").code).toBe("implausible");
     expect(sentence(rootAt(page, "share"))).toContain("nut factor");
   });
 
-  test("two guilty cells: one of them is named and both stay visible", async () => {
+  test("two guilty lines: one of them is named and both stay visible", async () => {
     const page = await settled(given("a", ""), given("b", ""), working("c", "a + b"));
-    expect(["a", "b"]).toContain(cellAt(page, "c").guilty);
+    expect(["a", "b"]).toContain(lineAt(page, "c").guilty);
     expect(problemAt(page, "a").code).toBe("missing");
     expect(problemAt(page, "b").code).toBe("missing");
     await change(page, { a: "1 mm" });
-    expect(cellAt(page, "c").guilty).toBe("b");
+    expect(lineAt(page, "c").guilty).toBe("b");
   });
 
   test("a picture keeps its other inputs when one has no answer", async () => {
@@ -226,8 +226,8 @@ describe("no answer", () => {
       given("b", "5 kN"),
       "  - picture: joint-diagram\n    of: { preload: a, externalLoad: b, boltStiffness: 500 kN/mm, clampedStiffness: 2000 kN/mm }",
     );
-    const cell = page.cells().at(-1);
-    const value = cell?.value;
+    const line = page.lines().at(-1);
+    const value = line?.value;
     if (!value || isProblem(value) || value.type !== "picture") throw new Error("no picture");
     expect(isProblem(value.inputs["preload"])).toBe(true);
     expect(value.inputs["externalLoad"]).toMatchObject({ kind: "force", si: 5000 });

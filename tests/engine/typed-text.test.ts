@@ -45,7 +45,7 @@ const spellings = [
 ];
 
 describe("typed text", () => {
-  test("LivePage.text is the file byte for byte before any change", () => {
+  test("OpenPage.text is the file byte for byte before any change", () => {
     expect(open(text).text()).toBe(text);
   });
 

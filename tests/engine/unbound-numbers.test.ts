@@ -17,7 +17,7 @@ const items = [
 ];
 const remarks = async (words: string): Promise<readonly string[]> => {
   const page = await settled(...items, `  - note: ${JSON.stringify(words)}`);
-  return unboundNumbers(page.cells(), page.unitOf).map(({ found }) => found.what);
+  return unboundNumbers(page.lines(), page.unitOf).map(({ found }) => found.what);
 };
 
 describe("pointed out", () => {
@@ -39,7 +39,7 @@ describe("pointed out", () => {
 
   test("with the name to write, where the name alone shows it", async () => {
     const page = await settled(...items, "  - note: about 500 N.m");
-    expect(unboundNumbers(page.cells(), page.unitOf).map(({ found }) => sentence(found))).toEqual([
+    expect(unboundNumbers(page.lines(), page.unitOf).map(({ found }) => sentence(found))).toEqual([
       "500 N.m: got a typed number that is torque now; it stays when the value changes; write {torque}",
     ]);
   });
@@ -79,6 +79,6 @@ const files = readdirSync(notebooks).filter((name) => name.endsWith(".yaml"));
 test.each(files)("%s: no number in a note is a typed copy of a value of the page", async (file) => {
   const page = open(readFileSync(new URL(file, notebooks), "utf8"));
   await page.settle();
-  const found = unboundNumbers(page.cells(), page.unitOf);
-  expect(found.map((one) => `line ${one.cell.item.index + 1} · ${sentence(one.found)}`)).toEqual([]);
+  const found = unboundNumbers(page.lines(), page.unitOf);
+  expect(found.map((one) => `line ${one.line.item.index + 1} · ${sentence(one.found)}`)).toEqual([]);
 });

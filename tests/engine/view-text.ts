@@ -1,17 +1,17 @@
 // A page as plain lines: name, state, reason, and each result at the digits it is shown with.
-import type { Cell, CellValue, ProseValue } from "../../src/engine/cell.ts";
-import type { LivePage } from "../../src/engine/live-page.ts";
+import type { Line, LineValue, ProseValue } from "../../src/engine/line.ts";
+import type { OpenPage } from "../../src/engine/opened.ts";
 import { plainText } from "../../src/engine/prose.ts";
 import { isProblem, type Problem, sentence } from "../../src/problem.ts";
 
-export function viewText(page: LivePage): string {
+export function viewText(page: OpenPage): string {
   return `${page
-    .cells()
-    .flatMap((cell) => linesOf(cell, page))
+    .lines()
+    .flatMap((line) => linesOf(line, page))
     .join("\n")}\n`;
 }
 
-function linesOf({ name, value, guilty, note }: Cell, page: LivePage): string[] {
+function linesOf({ name, value, guilty, note }: Line, page: OpenPage): string[] {
   const beside = note ? boundLines(`  note of ${name}`, note) : [];
   if (isProblem(value)) return [`${name}: no answer (${guilty}) ${sentence(value)}`, ...beside];
   return [...valueLines(name, value, page), ...beside];
@@ -25,7 +25,7 @@ const boundLines = (name: string, prose: ProseValue): string[] =>
         .split("\n")
         .map((line) => `${name}: ${line}`);
 
-function valueLines(name: string, value: CellValue | Problem, page: LivePage): string[] {
+function valueLines(name: string, value: LineValue | Problem, page: OpenPage): string[] {
   if (isProblem(value)) return [`${name}: no answer, ${sentence(value)}`];
   switch (value.type) {
     case "quantity":
@@ -59,8 +59,8 @@ function valueLines(name: string, value: CellValue | Problem, page: LivePage): s
 /** One answer or check for each key of a table. */
 function forEachKey(
   name: string,
-  value: Extract<CellValue, { type: "rows" | "checks" }>,
-  page: LivePage,
+  value: Extract<LineValue, { type: "rows" | "checks" }>,
+  page: OpenPage,
 ): string[] {
   const head =
     value.type === "checks" ? `${name}: ${value.state}, ${value.why}` : `${name}: for each ${value.key}`;

@@ -14,7 +14,7 @@ function tree(text: string): Tree {
   return read;
 }
 
-const cells = (texts: Record<string, string>): BlockFormulas["cells"] =>
+const lines = (texts: Record<string, string>): BlockFormulas["lines"] =>
   Object.entries(texts).map(([name, text]) => ({ name, tree: tree(text) }));
 
 function plan(formulas: BlockFormulas, keep: readonly string[], fuse = true) {
@@ -63,7 +63,7 @@ describe("createBlock(plan).run(n) gives the numbers of evaluator(tree)", () => 
   test.each([true, false])("to the last bit on random formulas (fused: %s)", (fuse) => {
     fc.assert(
       fc.property(formulaText({ stepped: true, powers: false }, 4), samples, (text, rows) => {
-        const found = run({ cells: cells({ y: text }), inputs: inputNames }, ["y"], rows, fuse);
+        const found = run({ lines: lines({ y: text }), inputs: inputNames }, ["y"], rows, fuse);
         const exact = evaluator(tree(text));
         rows.forEach((row, i) => {
           const value = exact((name) => row[inputNames.indexOf(name)] ?? Number.NaN);
@@ -74,13 +74,13 @@ describe("createBlock(plan).run(n) gives the numbers of evaluator(tree)", () => 
     );
   });
 
-  test("on random chains of cells, every cell kept, some names the same in every sample", () => {
+  test("on random chains of lines, every line kept, some names the same in every sample", () => {
     const four = fc.tuple(
       ...Array.from({ length: 4 }, () => formulaText({ stepped: true, powers: false }, 2)),
     );
     fc.assert(
       fc.property(four, samples, fc.double({ min: -5, max: 5, noNaN: true }), (texts, rows, constant) => {
-        // cell i uses the cells before it in place of inputs
+        // line i uses the lines before it in place of inputs
         const chain = Object.fromEntries(
           texts.map((text, i) => [
             `y${i}`,
@@ -89,7 +89,7 @@ describe("createBlock(plan).run(n) gives the numbers of evaluator(tree)", () => 
         );
         const keep = Object.keys(chain);
         const inputs = ["a", "b", "tension.preload"];
-        const formulas = { cells: cells(chain).toReversed(), inputs, constants: { c: constant } };
+        const formulas = { lines: lines(chain).toReversed(), inputs, constants: { c: constant } };
         const found = run(formulas, keep, rows);
         rows.forEach((row, i) => {
           const lookup = (name: string): ReturnType<ReturnType<typeof evaluator>> => {
@@ -126,7 +126,7 @@ describe("createBlock(plan).run(n) gives the numbers of evaluator(tree)", () => 
     "-0.5",
   ])("x^%s within 4e-16", (exponent) => {
     const rows = [0.3, 1.7, 12.9, 1e-3, 250, -0.7, -3, 0].map((x) => [x]);
-    const found = run({ cells: cells({ y: `x^${exponent}` }), inputs: ["x"] }, ["y"], rows);
+    const found = run({ lines: lines({ y: `x^${exponent}` }), inputs: ["x"] }, ["y"], rows);
     rows.forEach(([x = 0], i) => {
       const want = evaluator(tree(`x^${exponent}`))(() => x);
       const got = found[i]?.[0] ?? Number.NaN;
@@ -137,7 +137,7 @@ describe("createBlock(plan).run(n) gives the numbers of evaluator(tree)", () => 
 
   test.each([1, 2, 3, 4, 5, 1023, 1024])("for %i samples, a multiple of four or not", (n) => {
     const rows = Array.from({ length: n }, (_, i) => [i]);
-    const found = run({ cells: cells({ y: "2 * x + 1" }), inputs: ["x"] }, ["y"], rows);
+    const found = run({ lines: lines({ y: "2 * x + 1" }), inputs: ["x"] }, ["y"], rows);
     expect(found.map(([y]) => y)).toEqual(rows.map(([x = 0]) => 2 * x + 1));
   });
 });
@@ -158,25 +158,25 @@ describe("a value out of domain never turns into a number again", () => {
     "5 / (3 + exp(y * 1000))",
     "sum(rows / x) / (sum(rows / x) + 1)",
   ])("%s at x = 0", (text) => {
-    const formulas = { cells: cells({ y1: text }), inputs: ["x", "y"], columns: { rows: [1, 2] } };
+    const formulas = { lines: lines({ y1: text }), inputs: ["x", "y"], columns: { rows: [1, 2] } };
     expect(Number.isFinite(run(formulas, ["y1"], [[0, 2]])[0]?.[0])).toBe(false);
   });
 
   test("but the branch of a choice that is not taken does not matter", () => {
-    const formulas = { cells: cells({ y: "x > 0 ? 1 / x : 0" }), inputs: ["x"] };
+    const formulas = { lines: lines({ y: "x > 0 ? 1 / x : 0" }), inputs: ["x"] };
     expect(run(formulas, ["y"], [[0], [4]])).toEqual([[0], [0.25]]);
   });
 });
 
 describe("planBlock(formulas, keep)", () => {
-  test("does equal parts once, whatever cell they stand in", () => {
-    const formulas = { cells: cells({ y: "(a + b) * (a + b) + c", z: "(b + a) / c" }), inputs: inputNames };
+  test("does equal parts once, whatever line they stand in", () => {
+    const formulas = { lines: lines({ y: "(a + b) * (a + b) + c", z: "(b + a) / c" }), inputs: inputNames };
     expect(plan(formulas, ["y", "z"]).schedule.operations).toBe(4);
   });
 
   test("puts an operation used once into the pass that uses it", () => {
     const formulas = {
-      cells: cells({ y: "torque / (nutFactor * diameter)" }),
+      lines: lines({ y: "torque / (nutFactor * diameter)" }),
       inputs: ["torque", "nutFactor", "diameter"],
     };
     const { schedule } = plan(formulas, ["y"]);
@@ -184,29 +184,29 @@ describe("planBlock(formulas, keep)", () => {
     expect(plan(formulas, ["y"], false).schedule.passes.length).toBe(2);
   });
 
-  test("keeps a cell that is wanted, even where it is used once", () => {
-    const formulas = { cells: cells({ y: "a * b", z: "y + c" }), inputs: inputNames };
+  test("keeps a line that is wanted, even where it is used once", () => {
+    const formulas = { lines: lines({ y: "a * b", z: "y + c" }), inputs: inputNames };
     expect(plan(formulas, ["y", "z"]).schedule.passes.length).toBe(2);
     expect(plan(formulas, ["z"]).schedule.passes.length).toBe(1);
   });
 
-  test("leaves out what no wanted cell needs", () => {
-    const formulas = { cells: cells({ y: "a * b", z: "sin(a) + sqrt(b)" }), inputs: inputNames };
+  test("leaves out what no wanted line needs", () => {
+    const formulas = { lines: lines({ y: "a * b", z: "sin(a) + sqrt(b)" }), inputs: inputNames };
     expect(plan(formulas, ["y"]).schedule.operations).toBe(1);
   });
 
   test("uses a register again once its content is dead", () => {
     const long = Array.from({ length: 40 }, (_, i) => `sin(a + ${i})`).join(" + ");
-    expect(plan({ cells: cells({ y: long }), inputs: ["a"] }, ["y"]).schedule.scratch).toBeLessThanOrEqual(3);
+    expect(plan({ lines: lines({ y: long }), inputs: ["a"] }, ["y"]).schedule.scratch).toBeLessThanOrEqual(3);
   });
 
   test("gives numbers for what is the same in every sample", () => {
-    const formulas = { cells: cells({ y: "2 * c + pi", z: "c" }), inputs: ["a"], constants: { c: 3 } };
+    const formulas = { lines: lines({ y: "2 * c + pi", z: "c" }), inputs: ["a"], constants: { c: 3 } };
     expect(run(formulas, ["y", "z", "c", "a"], [[7]])).toEqual([[6 + Math.PI, 3, 3, 7]]);
   });
 
   test("never writes to the inputs", () => {
-    const formulas = { cells: cells({ y: "a + 1", z: "y * 2 + a" }), inputs: ["a"] };
+    const formulas = { lines: lines({ y: "a + 1", z: "y * 2 + a" }), inputs: ["a"] };
     const block = createBlock(plan(formulas, ["z"]), 4);
     block.inputs[0]?.set([1, 2, 3, 4]);
     block.run(4);
@@ -215,15 +215,15 @@ describe("planBlock(formulas, keep)", () => {
     expect([...(block.outputs[0] ?? [])]).toEqual([5, 8, 11, 14]);
   });
 
-  test("takes a thousand cells in a row, in any order", () => {
+  test("takes a thousand lines in a row, in any order", () => {
     const names = Array.from({ length: 1000 }, (_, i) => i);
     const chain = Object.fromEntries(names.map((i) => [`y${i}`, i === 0 ? "a" : `y${i - 1} + 1`]));
-    const formulas = { cells: cells(chain).toReversed(), inputs: ["a"] };
+    const formulas = { lines: lines(chain).toReversed(), inputs: ["a"] };
     expect(run(formulas, ["y999"], [[1]])).toEqual([[1000]]);
   });
 
   test("names a loop", () => {
-    const formulas = { cells: cells({ y: "z + 1", z: "w * 2", w: "y" }), inputs: [] };
+    const formulas = { lines: lines({ y: "z + 1", z: "w * 2", w: "y" }), inputs: [] };
     expect(planBlock(formulas, ["y"])).toMatchObject({ code: "loop" });
   });
 
@@ -235,7 +235,7 @@ describe("planBlock(formulas, keep)", () => {
     [{ y: "mean(none)" }, ["y"], "column-too-short"],
     [{ y: "sum(rows * none)" }, ["y"], "columns-of-unlike-length"],
   ])("has no plan for %j, keeping %j: %s", (texts, keep, code) => {
-    const formulas = { cells: cells(texts), inputs: ["a"], columns: { rows: [1, 2, 3], none: [] } };
+    const formulas = { lines: lines(texts), inputs: ["a"], columns: { rows: [1, 2, 3], none: [] } };
     expect(planBlock(formulas, keep)).toMatchObject({ code });
   });
 });
@@ -252,16 +252,16 @@ describe("column functions in a block", () => {
     "sum(segments.length > 0.025 ? modulus : 0)",
     "sum((segments.length - mean(segments.length * modulus))^2)",
   ])("%s is taken row by row", (text) => {
-    const [[found] = []] = run({ cells: cells({ y: text }), inputs: ["modulus"], columns }, ["y"], [[2.06]]);
+    const [[found] = []] = run({ lines: lines({ y: text }), inputs: ["modulus"], columns }, ["y"], [[2.06]]);
     const all: Record<string, Value> = { ...columns, modulus: 2.06 };
     expect(
       Math.abs((found ?? Number.NaN) / Number(evaluator(tree(text))((name) => all[name] ?? Number.NaN)) - 1),
     ).toBeLessThan(1e-15);
   });
 
-  test("a row may be an input or a cell of its own", () => {
+  test("a row may be an input or a line of its own", () => {
     const formulas = {
-      cells: cells({ y: "sum(rows^2)", r: "2 * a" }),
+      lines: lines({ y: "sum(rows^2)", r: "2 * a" }),
       inputs: ["a"],
       columns: { rows: [1, "a", "r"] },
     };

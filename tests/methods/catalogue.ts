@@ -174,7 +174,7 @@ export const catalogue: Readonly<Record<string, PublicNames>> = {
   },
   "select-bolts": {
     inputs: ["holes", "bolts", "limits", "uncertainties", "wishes"],
-    outputs: ["pairs", "moved", "unproven", "certificate"],
+    outputs: ["pairs", "moved", "unproven", "proof"],
   },
   "gap-plane": {
     inputs: ["stations"],

@@ -37,12 +37,12 @@ describe("ISO 286", () => {
     const grades = Array.from({ length: 18 }, (_, i) => `IT${i + 1}`);
     for (const range of tolerances)
       climbs(
-        grades.map((grade) => range.cell(grade)),
+        grades.map((grade) => range.line(grade)),
         `${range.upto}`,
       );
     for (const grade of grades)
       rises(
-        tolerances.map((range) => range.cell(grade)),
+        tolerances.map((range) => range.line(grade)),
         grade,
       );
   });
@@ -52,14 +52,14 @@ describe("ISO 286", () => {
       const small = letter.toLowerCase();
       rises(
         shafts
-          .map((range) => Math.abs(range.cell(ofShaft(small)) ?? Number.NaN))
+          .map((range) => Math.abs(range.line(ofShaft(small)) ?? Number.NaN))
           .filter((v) => !Number.isNaN(v)),
         small,
       );
     }
     for (const range of shafts)
       rises(
-        tabulated.map((letter) => range.cell(ofShaft(letter.toLowerCase()))),
+        tabulated.map((letter) => range.line(ofShaft(letter.toLowerCase()))),
         `${range.upto}`,
       );
   });
@@ -68,9 +68,9 @@ describe("ISO 286", () => {
   test("the deviation of a hole is that of the shaft with the other sign, before delta", () => {
     holes.forEach((hole, i) => {
       for (const letter of tabulated) {
-        const printed = hole.cell(ofHole(letter));
+        const printed = hole.line(ofHole(letter));
         const turned = printed === undefined ? undefined : 0 - printed;
-        expect(turned, `${letter} ${hole.upto}`).toBe(shafts[i]?.cell(ofShaft(letter.toLowerCase())));
+        expect(turned, `${letter} ${hole.upto}`).toBe(shafts[i]?.line(ofShaft(letter.toLowerCase())));
       }
     });
   });
@@ -79,22 +79,22 @@ describe("ISO 286", () => {
     for (const range of holes) {
       const of = tolerances.find(({ over, upto }) => range.over >= over && range.upto <= upto);
       for (const grade of [3, 4, 5, 6, 7, 8]) {
-        const step = (of?.cell(`IT${grade}`) ?? 0) - (of?.cell(`IT${grade - 1}`) ?? 0);
-        const delta = range.cell(`delta_IT${grade}`);
+        const step = (of?.line(`IT${grade}`) ?? 0) - (of?.line(`IT${grade - 1}`) ?? 0);
+        const delta = range.line(`delta_IT${grade}`);
         expect(delta, `${range.upto} IT${grade}`).toBe(range.upto <= 3 ? 0 : step);
       }
     }
     for (const column of ["J6_ES", "J7_ES", "J8_ES"])
       rises(
-        holes.map((range) => range.cell(column)),
+        holes.map((range) => range.line(column)),
         column,
       );
     for (const column of ["j5_j6_ei", "j7_ei"])
       rises(
-        shafts.map((range) => -(range.cell(column) ?? Number.NaN)),
+        shafts.map((range) => -(range.line(column) ?? Number.NaN)),
         column,
       );
-    for (const range of holes) climbs([range.cell("J6_ES"), range.cell("J7_ES"), range.cell("J8_ES")], "J");
+    for (const range of holes) climbs([range.line("J6_ES"), range.line("J7_ES"), range.line("J8_ES")], "J");
   });
 
   test("the upper limit of every class lies above the lower one", () => {

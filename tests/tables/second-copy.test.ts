@@ -1,4 +1,4 @@
-// Every cell of the large tables against a second copy of it: see second-copy.ts.
+// Every line of the large tables against a second copy of it: see second-copy.ts.
 import { describe, expect, test } from "vitest";
 import { frictionRows } from "../../src/tables/friction.ts";
 import { iso286Ranges, type SizeRange } from "../../src/tables/iso-286.ts";
@@ -19,9 +19,9 @@ describe("ISO 286", () => {
   ])("%s", (name, ranges) => {
     const copy = secondCopy(name);
     const columns = Object.keys(copy[0] ?? {});
-    const cells = (range: SizeRange) =>
-      Object.fromEntries(columns.map((column) => [column, range.cell(column)]));
-    expect(ranges().map(cells)).toEqual(copy.map((row) => numbersOf(row, columns)));
+    const lines = (range: SizeRange) =>
+      Object.fromEntries(columns.map((column) => [column, range.line(column)]));
+    expect(ranges().map(lines)).toEqual(copy.map((row) => numbersOf(row, columns)));
     expect(ranges().map(({ over, upto }) => [over, upto])).toEqual(
       copy.map((row) => [copiedNumber(row, "over_mm"), copiedNumber(row, "upto_mm")]),
     );

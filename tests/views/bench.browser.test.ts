@@ -2,11 +2,11 @@ import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { emptyPage, holesToRead, shanksToRead, type Wanted } from "./bench-page.ts";
-import { launch, line, newPage, type Served, type Sheet, serve } from "./browser.ts";
+import { launch, line, newPage, type Served, serve, type Tab } from "./browser.ts";
 
 let browser: Browser;
 let served: Served;
-let sheet: Sheet;
+let tab: Tab;
 let page: Page;
 
 beforeAll(async () => {
@@ -17,12 +17,12 @@ afterAll(async () => {
   await served.close();
 });
 beforeEach(async () => {
-  sheet = await newPage(browser, { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
-  page = sheet.page;
+  tab = await newPage(browser, { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  page = tab.page;
 });
 afterEach(async () => {
-  expect(sheet.complaints).toEqual([]);
-  await sheet.context.close();
+  expect(tab.complaints).toEqual([]);
+  await tab.context.close();
 });
 
 async function open(text = emptyPage, name = "to-be-read.yaml"): Promise<void> {
@@ -256,7 +256,7 @@ describe("keeping", () => {
     expect(await page.locator("#line-netTorque-entry").inputValue()).toBe("500 N.m");
   });
 
-  test("two shut stores are said, on the sheet and at the bench", async () => {
+  test("two shut stores are said, on the page and at the bench", async () => {
     await page.addInitScript(() => {
       Storage.prototype.setItem = () => {
         throw new Error("full");
@@ -276,7 +276,7 @@ describe("keeping", () => {
   test("a second tab says that it does not keep, and never writes over the first", async () => {
     await page.goto(`${served.url}/index.html#page=pump-2-old-card`);
     await page.waitForSelector("#line-netTorque-entry");
-    const second = await sheet.context.newPage();
+    const second = await tab.context.newPage();
     await second.goto(`${served.url}/index.html#page=pump-2-old-card`);
     await second.getByText("Open in another tab too").waitFor();
     await page.locator("#line-netTorque-entry").fill("500 N.m");

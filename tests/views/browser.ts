@@ -100,7 +100,7 @@ export async function serve(): Promise<Served> {
   };
 }
 
-export interface Sheet {
+export interface Tab {
   readonly page: Page;
   readonly context: BrowserContext;
   /** Console errors, exceptions and policy violations seen so far. */
@@ -110,7 +110,7 @@ export interface Sheet {
 export async function newPage(
   browser: Browser,
   options: Parameters<Browser["newContext"]>[0] = {},
-): Promise<Sheet> {
+): Promise<Tab> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -129,6 +129,6 @@ export async function openSample(page: Page, url: string): Promise<void> {
   await page.getByRole("heading", { level: 1, name: "Every kind of line" }).waitFor();
 }
 
-/** The line of the sheet with this name. */
+/** The line of the page with this name. */
 export const line = (page: Page, name: string) => page.locator(`#line-${name}`);
 export const entry = (page: Page, name: string) => page.locator(`#line-${name}-entry`);

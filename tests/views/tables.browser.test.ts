@@ -1,15 +1,15 @@
-// Tables on the sheet: readings with their states, answers and checks by row, tables in from CSV and out.
+// Tables on the page: readings with their states, answers and checks by row, tables in from CSV and out.
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { launch, line, newPage, type Served, type Sheet, serve } from "./browser.ts";
+import { launch, line, newPage, type Served, serve, type Tab } from "./browser.ts";
 
 const tablesPath = fileURLToPath(new URL("tables.yaml", import.meta.url));
 
 let browser: Browser;
 let served: Served;
-let sheet: Sheet;
+let tab: Tab;
 let page: Page;
 
 beforeAll(async () => {
@@ -20,16 +20,16 @@ afterAll(async () => {
   await served.close();
 });
 beforeEach(async () => {
-  sheet = await newPage(browser);
-  page = sheet.page;
+  tab = await newPage(browser);
+  page = tab.page;
   await page.goto(`${served.url}/index.html`);
   await page.waitForSelector("article h1");
   await page.setInputFiles("input[type=file]", tablesPath);
   await page.getByRole("heading", { level: 1, name: "Holes and bolts by thumb" }).waitFor();
 });
 afterEach(async () => {
-  expect(sheet.complaints).toEqual([]);
-  await sheet.context.close();
+  expect(tab.complaints).toEqual([]);
+  await tab.context.close();
 });
 
 describe("a table of readings", () => {

@@ -1,4 +1,4 @@
-// What a person reads on the sheet: sentences of the trade, each thing called by one name.
+// What a person reads on the page: sentences of the trade, each thing called by one name.
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { openPage } from "../../src/engine/open-page.ts";
@@ -9,7 +9,7 @@ import { inPlace, problemSentence } from "../../src/views/problem-note.ts";
 import { exceptions } from "../../src/views/summary.ts";
 import { asked } from "../../src/views/words.ts";
 
-describe("a problem on the sheet", () => {
+describe("a problem on the page", () => {
   test.each([
     [
       { what: "nut factor", got: "14", must: "be below 1", why: "was a percentage entered?" },
@@ -61,9 +61,9 @@ describe("how a given was read", () => {
 test("a row without an answer says what it waits for", async () => {
   const file = new URL("../../notebooks/cover-16-as-found.yaml", import.meta.url);
   const live = openPage(readFileSync(file, "utf8"), "cover-16-as-found.yaml");
-  if (!("cells" in live)) throw new Error("the page did not open");
+  if (!("lines" in live)) throw new Error("the page did not open");
   await live.settle();
-  const found = exceptions(live.cells(), (name) => live.cell(name)?.item);
+  const found = exceptions(live.lines(), (name) => live.line(name)?.item);
   const oval = found.find(({ name, mark }) => name === "oval" && mark === "no answer");
   expect(oval?.words).toBe("1 of 8 has no answer:");
   expect(oval?.rows?.map(({ says, words }) => `${says} ${words}`)).toEqual(["hole 15 waits for a reading"]);

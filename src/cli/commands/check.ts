@@ -45,11 +45,11 @@ const nothing = problem({
 /** Not read wins over fails, fails over open, open over fine. */
 function exitFor(pages: readonly CheckedPage[]): number {
   if (pages.some((page) => page.problems.length > 0)) return exitUnread;
-  const cells = pages.flatMap((page) => page.cells);
-  const states = cells.filter(isCheck).map(stateOf);
+  const lines = pages.flatMap((page) => page.lines);
+  const states = lines.filter(isCheck).map(stateOf);
   if (states.includes("fails")) return exitFails;
-  const open = cells.some(
-    (cell) => isProblem(cell.value) || missingParts(cell).length > 0 || missingInNote(cell).length > 0,
+  const open = lines.some(
+    (line) => isProblem(line.value) || missingParts(line).length > 0 || missingInNote(line).length > 0,
   );
   return open || states.includes("unproven") ? exitOpen : exitFine;
 }

@@ -29,7 +29,7 @@ const details: Readonly<Record<string, string>> = {
       setAside: [{ reading, place, value, why, by, when, now }], odd: [{ reading, place, value }],
       checks: [{ name, says, state, value, unit, limit, limits: { atLeast, atMost, unit },
         doubt: { halfWidth, unit, from }, why, mayNotHold, fromMemory, sourceNotStated, rows }],
-      cells: [{ name, kind, value, unit, text }],
+      lines: [{ name, kind, value, unit, text }],
       warnings: [{ name, text, spoils }], sourceNotStated }]`,
   readings: `    --out <file>        the reading as CSV, units in the heads; - is standard output
       --sort            by its key, in the order the page expects

@@ -1,6 +1,6 @@
 // What a file would do to a reading, worked out before anything is written: all of it, or nothing.
 import type { ReadingItem } from "../../document/item.ts";
-import type { TableValue } from "../../engine/cell.ts";
+import type { TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { doubtfulValues } from "./doubtful-values.ts";

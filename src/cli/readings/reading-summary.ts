@@ -1,7 +1,7 @@
 // What a reading of a page holds: columns with their units, rows, states, and what is wanted and not there.
 import type { ReadingItem } from "../../document/item.ts";
 import { readingTable } from "../../document/reading-table.ts";
-import type { ReadingState, TableValue } from "../../engine/cell.ts";
+import type { ReadingState, TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { columns, padEnd } from "../columns.ts";

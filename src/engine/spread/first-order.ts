@@ -35,14 +35,14 @@ export interface Part {
 
 export type FirstOrderJob = Pick<
   SpreadJob,
-  "cells" | "inputs" | "constants" | "columns" | "correlations" | "keep"
+  "lines" | "inputs" | "constants" | "columns" | "correlations" | "keep"
 >;
 
 /** One result per kept name, in the same order. */
 export function firstOrder(job: FirstOrderJob): readonly FirstOrder[] | Problem {
   const wrong = inputsFault(job);
   if (wrong) return wrong;
-  const trees = new Map(job.cells.map(({ name, tree }) => [name, tree]));
+  const trees = new Map(job.lines.map(({ name, tree }) => [name, tree]));
   const order = inOrder([...trees.keys()], (name) => names(trees.get(name) ?? nothing));
   if (isProblem(order)) return order;
   const at = new Slopes(job);

@@ -93,7 +93,7 @@ function run(inputs: Insides): Insides | Problem {
     ...limits,
     targetClearance: target,
     ...answer(job, found),
-    certificate: "no better choice exists (proved)", // proofOf has just held
+    proof: "no better choice exists (proved)", // proofOf has just held
   };
 }
 
@@ -179,7 +179,7 @@ export const selectBolts = method({
       moved: { kind: "count", symbol: "n_moved" },
       proven: { kind: "count", symbol: "n_proven" },
       unproven: { kind: "count", symbol: "n_unproven" },
-      certificate: { kind: "text" },
+      proof: { kind: "text" },
       leftOver: { kind: "text" },
     },
     givesRows: {
@@ -213,7 +213,7 @@ export const selectBolts = method({
     moved: { kind: "count", says: "bolts that move" },
     unproven: { kind: "count", says: "holes without a proven pair" },
     leftOver: { kind: "text", says: "bolts left over" },
-    certificate: { kind: "text", says: "why no better choice exists" },
+    proof: { kind: "text", says: "why no better choice exists" },
     potentials: {
       kind: "list",
       says: "figures of the proof",

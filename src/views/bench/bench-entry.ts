@@ -3,8 +3,8 @@
 import "./bench.css";
 import { isProblem, type Problem } from "../../problem.ts";
 import { el, replace } from "../dom.ts";
+import type { PageContext } from "../page-context.ts";
 import { inPlace } from "../problem-note.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
 import { benchParts } from "./bench-parts.ts";
 import { firstWanted, type Spot, spotOf } from "./bench-state.ts";
@@ -12,7 +12,7 @@ import { askReason, enter, undo } from "./entering.ts";
 import { type Flow, goTo, leaveAsk, typed, walk } from "./flow.ts";
 
 export interface Bench {
-  readonly show: (context: SheetContext, name: string, place?: string) => void;
+  readonly show: (context: PageContext, name: string, place?: string) => void;
 }
 
 export function bench(): Bench {
@@ -56,7 +56,7 @@ const unreadable = (found: Problem, close: () => void): HTMLElement =>
     el("button", { type: "button", class: "tool strong", onclick: close }, "Close"),
   );
 
-function flowOf(context: SheetContext, name: string, spot: Spot, close: () => void): Flow {
+function flowOf(context: PageContext, name: string, spot: Spot, close: () => void): Flow {
   const parts = benchParts(labelOf(spot.item), {
     close,
     step: (by) => walk(flow, by),

@@ -54,7 +54,7 @@ function laidOut(title: string, actions: BenchActions, parts: Omit<BenchParts, "
     );
   return el(
     "div",
-    { class: "bench-sheet" },
+    { class: "bench-page" },
     el(
       "header",
       { class: "bench-bar" },

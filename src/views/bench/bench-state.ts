@@ -2,13 +2,13 @@
 
 import { isQuantity } from "../../document/column-heading.ts";
 import type { ReadingItem } from "../../document/item.ts";
-import type { TableValue } from "../../engine/cell.ts";
+import type { TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { oneValue, type Quantity } from "../../units/quantity.ts";
+import type { PageContext } from "../page-context.ts";
 import { nextWanted, type Step, stepsOf } from "../readings/places.ts";
 import { openRows } from "../readings/rows-text.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import { type Front, filled, frontOf } from "./front-digits.ts";
 import { frontFromPage } from "./nominal.ts";
 
@@ -20,7 +20,7 @@ export interface Spot {
 }
 
 /** The table as it stands now, worked out here so that a fast hand never waits for the page. */
-export function spotOf(context: SheetContext, name: string): Spot | Problem {
+export function spotOf(context: PageContext, name: string): Spot | Problem {
   const item = context.itemOf(name);
   if (item?.kind !== "reading")
     return problem({ code: "not-a-reading", what: name, must: "be a reading of the page" });
@@ -36,7 +36,7 @@ export function spotOf(context: SheetContext, name: string): Spot | Problem {
  * Front digits at a place: as the last reading of its group, else as most of the column, else as the nominal.
  * The first reading of a column may be a slip, so it never outranks a nominal of the page.
  */
-export function frontAt(context: SheetContext, { item, table, steps }: Spot, step: Step): Front | undefined {
+export function frontAt(context: PageContext, { item, table, steps }: Spot, step: Step): Front | undefined {
   if (!isQuantity(step.kind)) return undefined;
   const [first] = step.place;
   const inColumn = steps.filter((other) => other.column === step.column && other.text !== "");

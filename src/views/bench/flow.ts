@@ -2,15 +2,15 @@
 
 import { isQuantity } from "../../document/column-heading.ts";
 import { replace } from "../dom.ts";
+import type { PageContext } from "../page-context.ts";
 import { nextWanted, type Step } from "../readings/places.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import type { Ask } from "./asks.ts";
 import { type DrawActions, drawAll } from "./bench-draw.ts";
 import type { BenchParts } from "./bench-parts.ts";
 import type { Spot } from "./bench-state.ts";
 
 export interface Flow {
-  readonly context: SheetContext;
+  readonly context: PageContext;
   readonly name: string;
   readonly parts: BenchParts;
   readonly acts: DrawActions;

@@ -4,12 +4,12 @@ import { isProblem } from "../../problem.ts";
 import { inUnit } from "../../units/in-unit.ts";
 import { oneValue } from "../../units/quantity.ts";
 import { unit } from "../../units/unit.ts";
-import type { SheetContext } from "../sheet-context.ts";
+import type { PageContext } from "../page-context.ts";
 import { labelOf } from "../words.ts";
 import { type Front, frontOfNominal } from "./front-digits.ts";
 
 export function frontFromPage(
-  context: SheetContext,
+  context: PageContext,
   item: ReadingItem,
   column: string,
   unitText: string | undefined,
@@ -17,7 +17,7 @@ export function frontFromPage(
   const kind = item.columns[column];
   const shown = unitText === undefined ? undefined : unit(unitText);
   if (kind === undefined || kind === "tag" || kind === "text" || !shown || isProblem(shown)) return undefined;
-  const nominals = context.live.cells().flatMap(({ item: given, value }) => {
+  const nominals = context.live.lines().flatMap(({ item: given, value }) => {
     const isOne =
       given.kind === "given" &&
       /\bnominal\b/i.test(labelOf(given)) &&

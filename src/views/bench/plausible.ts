@@ -1,7 +1,7 @@
 // Is a value farther from its group than the page allows? Then it is asked about, and never changed.
 import type { ReadingItem } from "../../document/item.ts";
 import { groupWords } from "../../document/place-words.ts";
-import type { TableValue } from "../../engine/cell.ts";
+import type { TableValue } from "../../engine/line.ts";
 import { isBeyond } from "../../engine/reading.ts";
 import { median } from "../../median.ts";
 import { isProblem } from "../../problem.ts";

@@ -1,13 +1,13 @@
 // A table out of the page as CSV: the same bytes each time, units in the heads, every row with its state and reason.
 import type { ReadingItem } from "../../document/item.ts";
 import { writeCsv } from "../../document/write-csv.ts";
-import type { Cell, TableColumn, TableValue } from "../../engine/cell.ts";
+import type { Line, TableColumn, TableValue } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
 import { saveFile } from "../files.ts";
 import { isRemark } from "../readings/places.ts";
 
-export function saveReading(item: ReadingItem, cell: Cell | undefined): void {
-  const value = cell?.value;
+export function saveReading(item: ReadingItem, line: Line | undefined): void {
+  const value = line?.value;
   if (!value || isProblem(value) || value.type !== "table") return;
   saveFile(`${item.name}.csv`, readingCsv(value), "text/csv");
 }

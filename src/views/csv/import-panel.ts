@@ -4,15 +4,15 @@ import "./import.css";
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { el, replace } from "../dom.ts";
+import type { PageContext } from "../page-context.ts";
 import { inPlace } from "../problem-note.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
 import { textOfBytes } from "./file-text.ts";
 import { type ImportAnswers, planImport } from "./import-plan.ts";
 import { planParts } from "./plan-parts.ts";
 
 export interface ImportPanel {
-  readonly show: (context: SheetContext, name: string) => void;
+  readonly show: (context: PageContext, name: string) => void;
 }
 
 const noAnswers: ImportAnswers = { columns: {}, units: {}, reason: "" };
@@ -74,7 +74,7 @@ function csvField(take: (file: File | undefined) => void): HTMLInputElement {
   return field;
 }
 
-function importParts(context: SheetContext, item: ReadingItem, close: () => void) {
+function importParts(context: PageContext, item: ReadingItem, close: () => void) {
   const outcome = el("div", { class: "import-outcome", role: "status", "aria-live": "polite" });
   const paste = pasteField();
   let text = "";

@@ -1,5 +1,5 @@
-// Which outputs stand as columns, each with one unit in its head, and the cells of one row.
-import type { RowsValue } from "../../engine/cell.ts";
+// Which outputs stand as columns, each with one unit in its head, and the lines of one row.
+import type { RowsValue } from "../../engine/line.ts";
 import type { OutputValue } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
@@ -7,8 +7,8 @@ import { isProblem, root } from "../../problem.ts";
 import { type Unit, unitLabel } from "../../units/unit.ts";
 import { el } from "../dom.ts";
 import { numberText, outputText } from "../figure.ts";
+import type { PageContext } from "../page-context.ts";
 import { inPlace } from "../problem-note.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import { stateMark, stateWord } from "../state-mark.ts";
 import { capital } from "../words.ts";
 import { saysOf } from "./says-of.ts";
@@ -75,7 +75,7 @@ export function answerHead({ says, unit }: AnswerColumn): HTMLElement {
 export function answerCells(
   one: Answer,
   columns: readonly AnswerColumn[],
-  context: SheetContext,
+  context: PageContext,
 ): readonly HTMLElement[] {
   const { value } = one;
   if (isProblem(value))
@@ -117,5 +117,5 @@ const figureIn = (
   si: number,
   kind: Extract<OutputValue, { si: number }>["kind"],
   { unit }: AnswerColumn,
-  context: SheetContext,
+  context: PageContext,
 ): string => numberText(si, kind, unit ?? context.unitOf(kind));

@@ -1,13 +1,13 @@
 // A standing caution in full.
-import type { Cell } from "../../engine/cell.ts";
+import type { Line } from "../../engine/line.ts";
 import { cautions } from "../cautions.ts";
 import { el } from "../dom.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { row } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateMark } from "../state-mark.ts";
 
-export function cautionView(context: SheetContext, cell: Cell): ItemView {
-  const { item, name } = cell;
+export function cautionView(context: PageContext, line: Line): ItemView {
+  const { item, name } = line;
   const code = item.kind === "caution" ? item.code : "C8";
   const reference = ["caution", code, item.source].filter(Boolean).join(" ");
   const { element, head, body } = row(context, name, item, { wide: true, reference });

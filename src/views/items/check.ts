@@ -1,7 +1,7 @@
 // A check: state word with its mark, the value, and the margin bar at the same place on every check.
 import type { CheckItem } from "../../document/item.ts";
-import type { Cell, CheckValue } from "../../engine/cell.ts";
 import { whyAlone } from "../../engine/check-parts.ts";
+import type { CheckValue, Line } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
 import type { Unit } from "../../units/unit.ts";
 import { answer } from "../answer.ts";
@@ -10,21 +10,21 @@ import { figure, setText } from "../figure.ts";
 import { marginBar } from "../margin-bar.ts";
 import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
 import { onScreen } from "../on-screen.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { noAnswerNote } from "../problem-note.ts";
 import { row } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { asked, capital, labelOf } from "../words.ts";
 import { doubtWords, reservationLines, sourceParts } from "./standing-parts.ts";
 
-export function checkView(context: SheetContext, cell: Cell, item: CheckItem): ItemView {
-  const { element, body, result } = row(context, cell.name, item);
+export function checkView(context: PageContext, line: Line, item: CheckItem): ItemView {
+  const { element, body, result } = row(context, line.name, item);
   const margin = el("div", { class: "margin" });
   const opened = more("working and limits", labelOf(item));
   body.append(margin, opened.element);
 
-  const update = (now: Cell): void => {
+  const update = (now: Line): void => {
     const { value } = now;
     element.classList.toggle("unanswered", isProblem(value));
     element.classList.toggle(
@@ -49,26 +49,26 @@ export function checkView(context: SheetContext, cell: Cell, item: CheckItem): I
       ...relations(now, context),
     ]);
   };
-  update(cell);
+  update(line);
   return { element, update };
 }
 
-const shownUnit = (value: CheckValue, context: SheetContext): Unit =>
+const shownUnit = (value: CheckValue, context: PageContext): Unit =>
   value.unit ?? context.unitOf(value.kind ?? "ratio");
 
-function valueFigure(value: CheckValue, context: SheetContext): HTMLElement {
+function valueFigure(value: CheckValue, context: PageContext): HTMLElement {
   if (value.yes !== undefined) return el("span", { class: "figure" }, el("b", {}, value.yes ? "yes" : "no"));
   return figure(value.si, value.kind, shownUnit(value, context));
 }
 
-export function limitWords(value: CheckValue, context: SheetContext): string {
+export function limitWords(value: CheckValue, context: PageContext): string {
   const text = (si: number) => setText(si, value.kind, shownUnit(value, context));
   const { atLeast, atMost } = value.limits;
   if (atLeast !== undefined && atMost !== undefined) return `${text(atLeast)} to ${text(atMost)}`;
   return atLeast === undefined ? `at most ${text(atMost ?? Number.NaN)}` : `at least ${text(atLeast)}`;
 }
 
-function marginParts(value: CheckValue, item: CheckItem, context: SheetContext): readonly HTMLElement[] {
+function marginParts(value: CheckValue, item: CheckItem, context: PageContext): readonly HTMLElement[] {
   const waived = value.waived
     ? [
         el(
@@ -87,7 +87,7 @@ function marginParts(value: CheckValue, item: CheckItem, context: SheetContext):
   return [holder, ...said];
 }
 
-function limitPart(item: CheckItem, value: CheckValue, context: SheetContext): HTMLElement | undefined {
+function limitPart(item: CheckItem, value: CheckValue, context: PageContext): HTMLElement | undefined {
   if (value.yes !== undefined) return undefined;
   const guard = setText(value.uncertainty, value.kind, shownUnit(value, context));
   const rule =

@@ -2,17 +2,17 @@
 // proven; each row with its state, its reason and a small margin bar.
 import type { CheckItem } from "../../document/item.ts";
 import { nounOfRows } from "../../document/place-words.ts";
-import type { Cell, ChecksValue, CheckValue, RowOf } from "../../engine/cell.ts";
 import { whyAlone } from "../../engine/check-parts.ts";
+import type { ChecksValue, CheckValue, Line, RowOf } from "../../engine/line.ts";
 import { isProblem, root } from "../../problem.ts";
 import { type State, states } from "../../verdict.ts";
 import { type Child, el, replace } from "../dom.ts";
 import { marginBar } from "../margin-bar.ts";
 import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
 import { onScreen } from "../on-screen.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { inPlace, noAnswerNote } from "../problem-note.ts";
 import { row, rowId } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { capital, labelOf } from "../words.ts";
@@ -27,15 +27,15 @@ export const rowState = ({ value }: CheckRow): State => (isProblem(value) ? "no 
 export const rowName = (noun: string, key: string): string =>
   noun === "finding" ? capital(key) : `${noun} ${key}`;
 
-export function checksView(context: SheetContext, cell: Cell, item: CheckItem): ItemView {
-  const { element, body, result } = row(context, cell.name, item);
+export function checksView(context: PageContext, line: Line, item: CheckItem): ItemView {
+  const { element, body, result } = row(context, line.name, item);
   element.classList.add("over-rows");
   const found = el("div");
   const proven = el("details", { class: "more proven-rows" });
   const opened = more("working and limits", labelOf(item));
   body.append(found, proven, opened.element);
 
-  const update = (now: Cell): void => {
+  const update = (now: Line): void => {
     const { value } = now;
     element.classList.toggle("unanswered", isProblem(value));
     element.classList.toggle(
@@ -73,7 +73,7 @@ export function checksView(context: SheetContext, cell: Cell, item: CheckItem): 
       ...relations(now, context),
     ]);
   };
-  update(cell);
+  update(line);
   return { element, update };
 }
 
@@ -88,7 +88,7 @@ function resultParts(value: ChecksValue, proven: number): readonly Child[] {
 }
 
 interface About {
-  readonly context: SheetContext;
+  readonly context: PageContext;
   readonly name: string;
   readonly item: CheckItem;
   readonly noun: string;
@@ -132,7 +132,7 @@ function checkRow({ context, name, item, noun }: About, one: CheckRow): HTMLElem
 }
 
 /** The same working stands behind every row: shown for the first that has an answer. */
-function workingOfOne({ value }: Cell, context: SheetContext): readonly Child[] {
+function workingOfOne({ value }: Line, context: PageContext): readonly Child[] {
   if (isProblem(value) || value.type !== "checks" || value.key === "finding") return [];
   const first = value.rows.find((one) => !isProblem(one.value));
   if (!first || isProblem(first.value)) return [];

@@ -1,7 +1,7 @@
 // A given looks written in: a pencil entry on a dotted line, kept exactly as typed, with how it was
 // understood beneath it and any problem beside it. Typing never moves the focus.
 import type { GivenItem, SpreadText } from "../../document/item.ts";
-import type { Cell } from "../../engine/cell.ts";
+import type { Line } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
 import { differenceUnit } from "../../units/in-unit.ts";
 import type { Kind } from "../../units/kind.ts";
@@ -9,14 +9,14 @@ import { el, replace } from "../dom.ts";
 import { setText } from "../figure.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
 import { onScreen } from "../on-screen.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { confirmNote, problemNote } from "../problem-note.ts";
 import { lineId, row } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { labelOf } from "../words.ts";
 import { sourceEntry } from "./source-entry.ts";
 
-export function givenView(context: SheetContext, cell: Cell, item: GivenItem): ItemView {
-  const { name } = cell;
+export function givenView(context: PageContext, line: Line, item: GivenItem): ItemView {
+  const { name } = line;
   const id = `${lineId(name)}-entry`;
   const label = el("label", { for: id }, labelOf(item));
   const { element, body, result, reference } = row(context, name, item, { label });
@@ -43,7 +43,7 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
     context.edit(name, text);
     entry.focus();
   };
-  const update = (now: Cell): void => {
+  const update = (now: Line): void => {
     const { value } = now;
     const wrong = isProblem(value);
     entry.toggleAttribute("aria-invalid", false);
@@ -67,7 +67,7 @@ export function givenView(context: SheetContext, cell: Cell, item: GivenItem): I
     opened.fill(() => [noteOf(now), spreadPart(item), nameInFormulas(now), ...relations(now, context)]);
   };
   shrink();
-  update(cell);
+  update(line);
   return {
     element,
     update,
@@ -102,8 +102,8 @@ function choiceEntry(id: string, choices: readonly string[], typed: string): HTM
 }
 
 /** "read as torque, 705.0 N·m" */
-function readingText(cell: Cell, item: GivenItem, context: SheetContext): string {
-  const { value } = cell;
+function readingText(line: Line, item: GivenItem, context: PageContext): string {
+  const { value } = line;
   if (isProblem(value)) return "";
   if (value.type === "text")
     return item.as === "text" || item.choices ? "read as text" : "read as a designation";

@@ -1,6 +1,6 @@
 // The view of each item kind.
-import type { Cell } from "../../engine/cell.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
+import type { Line } from "../../engine/line.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { cautionView } from "./caution.ts";
 import { checkView } from "./check.ts";
 import { checksView } from "./checks.ts";
@@ -12,26 +12,26 @@ import { rowsView } from "./rows.ts";
 import { signOffView } from "./sign-off.ts";
 import { workingView } from "./working.ts";
 
-export function itemView(context: SheetContext, cell: Cell): ItemView {
-  const { item } = cell;
+export function itemView(context: PageContext, line: Line): ItemView {
+  const { item } = line;
   switch (item.kind) {
     case "note":
-      return noteView(context, cell);
+      return noteView(context, line);
     case "given":
-      return givenView(context, cell, item);
+      return givenView(context, line, item);
     case "working":
-      return item.each === undefined ? workingView(context, cell, item) : rowsView(context, cell, item);
+      return item.each === undefined ? workingView(context, line, item) : rowsView(context, line, item);
     case "check":
       return item.each === undefined && item.none === undefined
-        ? checkView(context, cell, item)
-        : checksView(context, cell, item);
+        ? checkView(context, line, item)
+        : checksView(context, line, item);
     case "reading":
-      return readingView(context, cell, item);
+      return readingView(context, line, item);
     case "picture":
-      return pictureView(context, cell, item);
+      return pictureView(context, line, item);
     case "caution":
-      return cautionView(context, cell);
+      return cautionView(context, line);
     case "sign-off":
-      return signOffView(context, cell);
+      return signOffView(context, line);
   }
 }

@@ -6,7 +6,7 @@ import { methods } from "../../methods/register.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
 import { el } from "../dom.ts";
 import { numberText, outputText } from "../figure.ts";
-import type { SheetContext } from "../sheet-context.ts";
+import type { PageContext } from "../page-context.ts";
 import { capital } from "../words.ts";
 import { type AnswerColumn, answerHead } from "./answer-columns.ts";
 import { saysOf } from "./says-of.ts";
@@ -14,7 +14,7 @@ import { saysOf } from "./says-of.ts";
 type Rows = Extract<OutputValue, { kind: "list" }>["rows"];
 type Field = Rows[number][string];
 
-export function listTable(method: string, name: string, rows: Rows, context: SheetContext): HTMLElement {
+export function listTable(method: string, name: string, rows: Rows, context: PageContext): HTMLElement {
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const says = saysOf(method, name);
   return el(

@@ -1,13 +1,13 @@
 // A note: prose through both fields.
-import type { Cell } from "../../engine/cell.ts";
+import type { Line } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { prose } from "../prose.ts";
 import { row } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 
-export function noteView(context: SheetContext, cell: Cell): ItemView {
-  const { item, name } = cell;
-  const update = ({ value }: Cell): void => {
+export function noteView(context: PageContext, line: Line): ItemView {
+  const { item, name } = line;
+  const update = ({ value }: Line): void => {
     if (!isProblem(value) && value.type === "prose") body.replaceChildren(...prose(value));
   };
   const { element, head, body } = row(context, name, item, {
@@ -16,6 +16,6 @@ export function noteView(context: SheetContext, cell: Cell): ItemView {
   });
   if (item.says === undefined) head.remove();
   body.classList.add("serif");
-  update(cell);
+  update(line);
   return { element, update };
 }

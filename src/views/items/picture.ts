@@ -1,21 +1,21 @@
 // A picture drawn from the page's values; its drawing code arrives when a page has one.
 import type { PictureItem } from "../../document/item.ts";
-import type { Cell, PictureValue } from "../../engine/cell.ts";
+import type { Line, PictureValue } from "../../engine/line.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { el, replace } from "../dom.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import type { Drawing } from "../pictures/drawing.ts";
 import { pictureNamed } from "../pictures/index.ts";
 import { problemNote } from "../problem-note.ts";
 import { row } from "../row.ts";
 import { shortReservations } from "../row-exceptions.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { reservationLines } from "./standing-parts.ts";
 
 const narrowest = 260;
 const none = { reservations: [] };
 
-export function pictureView(context: SheetContext, cell: Cell, item: PictureItem): ItemView {
-  const { element, body } = row(context, cell.name, item, {
+export function pictureView(context: PageContext, line: Line, item: PictureItem): ItemView {
+  const { element, body } = row(context, line.name, item, {
     wide: true,
     reference: item.source ?? "drawn from this page",
   });
@@ -50,7 +50,7 @@ export function pictureView(context: SheetContext, cell: Cell, item: PictureItem
       table,
     );
   };
-  const update = async (now: Cell): Promise<void> => {
+  const update = async (now: Line): Promise<void> => {
     if (isProblem(now.value)) drawing = now.value;
     else if (now.value.type === "picture") {
       latest = now.value;
@@ -63,7 +63,7 @@ export function pictureView(context: SheetContext, cell: Cell, item: PictureItem
   new ResizeObserver(() => {
     if (Math.abs(figure.clientWidth - drawnWidth) > 8 && figure.clientWidth > 0) draw();
   }).observe(body);
-  void update(cell);
+  void update(line);
   return { element, update: (now) => void update(now) };
 }
 

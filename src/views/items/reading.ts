@@ -1,25 +1,25 @@
 // A table of readings as typed, with the ways to fill it: by thumb, from a file, and out to one. A blank is
 // missing and says so; it is never zero.
 import type { ReadingItem } from "../../document/item.ts";
-import type { Cell, TableValue } from "../../engine/cell.ts";
+import type { Line, TableValue } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
 import { type Child, el, replace } from "../dom.ts";
 import { lazily } from "../lazily.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
 import { onScreen } from "../on-screen.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { problemNote } from "../problem-note.ts";
 import { askedColumns, stepsOf } from "../readings/places.ts";
 import { isPlan, planTable } from "../readings/plan-table.ts";
 import { readingNotes } from "../readings/reading-notes.ts";
 import { readingsTable } from "../readings/readings-table.ts";
 import { row } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { counted, labelOf } from "../words.ts";
 
 const csvOut = lazily(() => import("../csv/csv-out.ts"));
 
-export function readingView(context: SheetContext, cell: Cell, item: ReadingItem): ItemView {
-  const { element, body } = row(context, cell.name, item, { wide: true });
+export function readingView(context: PageContext, line: Line, item: ReadingItem): ItemView {
+  const { element, body } = row(context, line.name, item, { wide: true });
   const content = el("div");
   const enter = el("button", {
     type: "button",
@@ -31,7 +31,7 @@ export function readingView(context: SheetContext, cell: Cell, item: ReadingItem
     {
       type: "button",
       class: "tool",
-      onclick: () => csvOut.use((made) => made.saveReading(item, context.live.cell(item.name))),
+      onclick: () => csvOut.use((made) => made.saveReading(item, context.live.line(item.name))),
     },
     "Save as CSV",
   );
@@ -51,7 +51,7 @@ export function readingView(context: SheetContext, cell: Cell, item: ReadingItem
   body.append(content, tools, opened.element);
   let isWhole = false;
 
-  const update = (now: Cell): void => {
+  const update = (now: Line): void => {
     const { value } = now;
     const isTable = !isProblem(value) && value.type === "table";
     element.classList.toggle("unanswered", isProblem(value));
@@ -69,7 +69,7 @@ export function readingView(context: SheetContext, cell: Cell, item: ReadingItem
     }
     opened.fill(() => [noteOf(now), nameInFormulas(now), ...relations(now, context)]);
   };
-  update(cell);
+  update(line);
   return { element, update };
 }
 
@@ -77,7 +77,7 @@ export function readingView(context: SheetContext, cell: Cell, item: ReadingItem
 const firstRows = 150;
 
 function tableParts(
-  context: SheetContext,
+  context: PageContext,
   item: ReadingItem,
   value: TableValue,
   showAll: (() => void) | undefined,

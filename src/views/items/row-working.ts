@@ -1,18 +1,18 @@
 // The working of one row: three lines for each step, warnings, and "why?"; and one row in full for paper.
-import type { RowsValue } from "../../engine/cell.ts";
+import type { RowsValue } from "../../engine/line.ts";
 import { isProblem, root } from "../../problem.ts";
 import { type Child, el } from "../dom.ts";
 import { outputFigure } from "../figure.ts";
 import { part } from "../more.ts";
+import type { PageContext } from "../page-context.ts";
 import { inPlace } from "../problem-note.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import { threeLines } from "../three-lines.ts";
 import { saysOf } from "./says-of.ts";
 import { methodParts, warning } from "./solution-parts.ts";
 
 type Answer = RowsValue["rows"][number];
 
-export function rowWorking(one: Answer, name: string, noun: string, context: SheetContext): readonly Child[] {
+export function rowWorking(one: Answer, name: string, noun: string, context: PageContext): readonly Child[] {
   const { value } = one;
   const why = (output?: string) => () => context.why(name, output, one.key);
   if (isProblem(value)) return [el("p", {}, inPlace(root(value))), whyButton(`${noun} ${one.key}`, why())];
@@ -58,7 +58,7 @@ const whyButton = (about: string, act: () => void): HTMLElement =>
   );
 
 /** Every row runs the same steps: one is shown in full, and on paper. */
-export function workedOnce(value: RowsValue, context: SheetContext): readonly Child[] {
+export function workedOnce(value: RowsValue, context: PageContext): readonly Child[] {
   const first = value.rows.find((one) => !isProblem(one.value));
   if (!first || isProblem(first.value)) return [];
   const title = `worked for ${value.key} ${first.key}; the others run the same steps`;

@@ -2,27 +2,27 @@
 // A row opens to its three lines and answers "why?".
 import { isMethodItem, type WorkingItem } from "../../document/item.ts";
 import { inWords, nounOfRows } from "../../document/place-words.ts";
-import type { Cell, RowsValue } from "../../engine/cell.ts";
+import type { Line, RowsValue } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
 import { el, replace } from "../dom.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { noAnswerNote } from "../problem-note.ts";
 import { row, rowId } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";
 import { counted, labelOf } from "../words.ts";
 import { type AnswerColumn, answerCells, answerColumns, answerHead } from "./answer-columns.ts";
 import { rowWorking, workedOnce } from "./row-working.ts";
 
-export function rowsView(context: SheetContext, cell: Cell, item: WorkingItem): ItemView {
-  const { element, head, body } = row(context, cell.name, item, { wide: true });
+export function rowsView(context: PageContext, line: Line, item: WorkingItem): ItemView {
+  const { element, head, body } = row(context, line.name, item, { wide: true });
   if (isMethodItem(item)) head.append(el("span", { class: "method" }, item.by.replaceAll("-", " ")));
   const content = el("div");
   const opened = more("all steps and sources", labelOf(item));
   body.append(content, opened.element);
   const isOpen = new Set<string>();
 
-  const update = (now: Cell): void => {
+  const update = (now: Line): void => {
     const { value } = now;
     element.classList.toggle("unanswered", isProblem(value));
     if (isProblem(value)) replace(content, noAnswerNote(now, value, context), stateWord("no answer"));
@@ -37,12 +37,12 @@ export function rowsView(context: SheetContext, cell: Cell, item: WorkingItem): 
       ...relations(now, context),
     ]);
   };
-  update(cell);
+  update(line);
   return { element, update };
 }
 
 interface Answers {
-  readonly context: SheetContext;
+  readonly context: PageContext;
   readonly name: string;
   readonly item: WorkingItem;
   readonly value: RowsValue;

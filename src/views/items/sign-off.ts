@@ -1,14 +1,14 @@
 // Boxes for ink: who prepared, checked and signed. Nothing is signed on the screen here.
 import type { SignOffItem, SignOffRole } from "../../document/item.ts";
-import type { Cell } from "../../engine/cell.ts";
+import type { Line } from "../../engine/line.ts";
 import { el } from "../dom.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { row } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 
 const roles: readonly SignOffRole[] = ["prepared", "checked", "signed"];
 
-export function signOffView(context: SheetContext, cell: Cell): ItemView {
-  const { item, name } = cell;
+export function signOffView(context: PageContext, line: Line): ItemView {
+  const { item, name } = line;
   const { element, body } = row(context, name, item, { wide: true });
   if (item.kind === "sign-off")
     body.append(

@@ -7,8 +7,8 @@ import { cite } from "../../source.ts";
 import { type Child, el } from "../dom.ts";
 import { outputText } from "../figure.ts";
 import { list, part } from "../more.ts";
+import type { PageContext } from "../page-context.ts";
 import { inPlace } from "../problem-note.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import { stateMark } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { listTable } from "./list-output.ts";
@@ -25,7 +25,7 @@ export const warning = (problem: Problem): HTMLElement =>
 export function methodParts(
   solved: Solution,
   shown: readonly string[],
-  context: SheetContext,
+  context: PageContext,
 ): readonly Child[] {
   const known = methods.get(solved.method);
   const question = known?.question;
@@ -66,7 +66,7 @@ const mostAlike = 3;
 function stepList(
   solved: Solution,
   shown: readonly string[],
-  context: SheetContext,
+  context: PageContext,
   cited: boolean,
 ): readonly HTMLElement[] {
   let before: string | undefined;

@@ -1,10 +1,10 @@
 // Where a given comes from, in the margin. A changed value leaves the old source behind, struck through,
 // and asks for its own: who says so, and from where.
 import type { GivenItem } from "../../document/item.ts";
-import type { SourceState } from "../../engine/cell.ts";
+import type { SourceState } from "../../engine/line.ts";
 import { el, replace } from "../dom.ts";
+import type { PageContext } from "../page-context.ts";
 import { lineId } from "../row.ts";
-import type { SheetContext } from "../sheet-context.ts";
 import { sourceKey } from "../source-key.ts";
 
 export interface SourceEntry {
@@ -15,7 +15,7 @@ export interface SourceEntry {
 }
 
 /** `margin` is the reference field of the line. */
-export function sourceEntry(context: SheetContext, item: GivenItem, margin: HTMLElement): SourceEntry {
+export function sourceEntry(context: PageContext, item: GivenItem, margin: HTMLElement): SourceEntry {
   const key = sourceKey(item.name);
   const id = `${lineId(item.name)}-source`;
   const found = margin.querySelector(".source");

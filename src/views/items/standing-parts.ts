@@ -1,5 +1,5 @@
 // What is known about a checked value besides its number: why it may not hold, and where its doubt comes from.
-import type { CheckValue } from "../../engine/cell.ts";
+import type { CheckValue } from "../../engine/line.ts";
 import type { Unit } from "../../units/unit.ts";
 import { type Child, el } from "../dom.ts";
 import { setText } from "../figure.ts";

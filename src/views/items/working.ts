@@ -1,15 +1,15 @@
 // A working: three lines, the outputs the page reads, and the rest behind "more".
 import { isMethodItem, type WorkingItem } from "../../document/item.ts";
-import type { Cell, FormulaValue } from "../../engine/cell.ts";
+import type { FormulaValue, Line } from "../../engine/line.ts";
 import type { Solution } from "../../methods/solution.ts";
 import { isProblem } from "../../problem.ts";
 import { answer } from "../answer.ts";
 import { el, replace } from "../dom.ts";
 import { figure, outputFigure } from "../figure.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
+import type { ItemView, PageContext } from "../page-context.ts";
 import { noAnswerNote } from "../problem-note.ts";
 import { row } from "../row.ts";
-import type { ItemView, SheetContext } from "../sheet-context.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { labelOf } from "../words.ts";
@@ -19,14 +19,14 @@ import { methodParts, warning } from "./solution-parts.ts";
 /** Enough outputs at the line's right for a reader; the others stand behind "more". */
 const mostShown = 4;
 
-export function workingView(context: SheetContext, cell: Cell, item: WorkingItem): ItemView {
-  const { element, head, body, result } = row(context, cell.name, item);
+export function workingView(context: PageContext, line: Line, item: WorkingItem): ItemView {
+  const { element, head, body, result } = row(context, line.name, item);
   if (isMethodItem(item)) head.append(el("span", { class: "method" }, item.by.replaceAll("-", " ")));
   const lines = el("div", { class: "working-lines" });
   const opened = more("all steps and sources", labelOf(item));
   body.append(lines, opened.element);
 
-  const update = (now: Cell): void => {
+  const update = (now: Line): void => {
     const { value } = now;
     element.classList.toggle("unanswered", isProblem(value));
     if (isProblem(value)) {
@@ -37,7 +37,7 @@ export function workingView(context: SheetContext, cell: Cell, item: WorkingItem
     else if (value.type === "solution") solution(now, value.solution);
   };
 
-  function formula(now: Cell, value: FormulaValue): void {
+  function formula(now: Line, value: FormulaValue): void {
     replace(lines, threeLines(value.step, context.unitOf, value.unit));
     const shown =
       value.kind === "yes/no"
@@ -47,7 +47,7 @@ export function workingView(context: SheetContext, cell: Cell, item: WorkingItem
     opened.fill(() => [noteOf(now), nameInFormulas(now), ...relations(now, context)]);
   }
 
-  function solution(now: Cell, solved: Solution): void {
+  function solution(now: Line, solved: Solution): void {
     const names = shownOutputs(solved, context.outputsRead(now.name));
     const steps = names.flatMap((name) => solved.working.find((step) => step.name === name) ?? []);
     replace(
@@ -73,7 +73,7 @@ export function workingView(context: SheetContext, cell: Cell, item: WorkingItem
     ]);
   }
 
-  update(cell);
+  update(line);
   return { element, update };
 }
 

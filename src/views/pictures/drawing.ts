@@ -1,5 +1,5 @@
 // What every picture gives: a drawing for a width, one sentence and a table that say the same.
-import type { PictureInput } from "../../engine/cell.ts";
+import type { PictureInput } from "../../engine/line.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
 import type { Problem } from "../../problem.ts";
 

@@ -18,7 +18,7 @@ const stripWords = 94;
 const standingWidth = 63;
 const lying = { width: 94, gauge: 13 };
 
-interface Sheet {
+interface Figures {
   readonly gauge: Gauge;
   /** Height of a standing gauge, px. */
   readonly standing: number;
@@ -34,7 +34,7 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
     if (!hole) throw new Error(`fit-map: no hole at ${place.position}`);
     return hole;
   };
-  const sheet: Sheet = {
+  const figures: Figures = {
     standing: width < 700 ? 58 : 80,
     gauge,
     holeAt,
@@ -49,7 +49,7 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
       words: "inward",
       edge,
       yUp,
-      needs: (place) => needsOf(holeAt(place), sheet),
+      needs: (place) => needsOf(holeAt(place), figures),
     },
   );
   const notes = notesOf(map, plan, small).flatMap((note) => broken(note, width - 62));
@@ -59,8 +59,9 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
   const root = picture(width, Math.ceil(foot + noteRoom + (strip?.height ?? 0)));
   root.classList.add("plan");
   const drawing = svg("g", { transform: `translate(2 ${top})` }, ...flange(plan, 2 * edge - 2));
-  for (const spot of plan.spots) drawing.append(...hole(spot, plan, sheet));
-  if (plan.labelled) for (const spot of plan.spots) drawing.append(...label(spot, holeAt(spot.place), sheet));
+  for (const spot of plan.spots) drawing.append(...hole(spot, plan, figures));
+  if (plan.labelled)
+    for (const spot of plan.spots) drawing.append(...label(spot, holeAt(spot.place), figures));
   root.append(
     drawing,
     axes(plan, 6, foot + 40),
@@ -70,7 +71,7 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
   return root;
 }
 
-function needsOf(hole: HoleMark, { shapeOf, standing }: Sheet): Needs {
+function needsOf(hole: HoleMark, { shapeOf, standing }: Figures): Needs {
   if (!hole.state) return { ring: plainRing };
   const shape = shapeOf(hole);
   const badge = shape.profile.length > 0 ? { width: 40, height: 26 } : { width: 15, height: 15 };
@@ -95,12 +96,12 @@ function wordLines({ state, because }: HoleMark, breadth: number): readonly stri
   return broken(because.length > 0 ? `${state}, ${shown.join(", ")}` : (state ?? ""), breadth);
 }
 
-function hole(spot: Spot, plan: Plan, sheet: Sheet): readonly SVGElement[] {
-  const found = sheet.holeAt(spot.place);
+function hole(spot: Spot, plan: Plan, figures: Figures): readonly SVGElement[] {
+  const found = figures.holeAt(spot.place);
   const { state, form } = found;
   const number = (kind: string) => text(spot.place.position, spot.x, spot.y + 4.5, "middle", kind);
   if (!state) return [ring("ring plain", spot, plainRing), number("quiet-text")];
-  const shape = sheet.shapeOf(found);
+  const shape = figures.shapeOf(found);
   const quarter = plan.turned ? -90 : 0;
   const turn = quarter + (plan.yUp ? -1 : 1) * (form?.angle ?? 0);
   const oval = shape.rx - shape.ry > 1;
@@ -124,7 +125,7 @@ function badge(spot: Spot, state: NonNullable<HoleMark["state"]>, shape: Exagger
   ];
 }
 
-function label(spot: Spot, found: HoleMark, { gauge, standing }: Sheet): readonly SVGElement[] {
+function label(spot: Spot, found: HoleMark, { gauge, standing }: Figures): readonly SVGElement[] {
   const box = spot.label;
   const { state } = found;
   if (!box || !state) return [];

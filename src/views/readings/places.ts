@@ -2,7 +2,7 @@
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
 import { inWords, type Place, placeWords } from "../../document/place-words.ts";
 import { remarkColumns } from "../../document/reading-table.ts";
-import type { ReadingState, TableValue } from "../../engine/cell.ts";
+import type { ReadingState, TableValue } from "../../engine/line.ts";
 
 export interface Step {
   readonly id: string;

@@ -1,7 +1,7 @@
 // Readings of one quantity over several keys as a plan: one line for each group, its places side by side.
 import type { ReadingItem } from "../../document/item.ts";
 import { inWords } from "../../document/place-words.ts";
-import type { TableValue } from "../../engine/cell.ts";
+import type { TableValue } from "../../engine/line.ts";
 import { grouped } from "../../grouped.ts";
 import { el } from "../dom.ts";
 import { stateMark } from "../state-mark.ts";

@@ -2,7 +2,7 @@
 // ones stand with their reasons.
 import type { ReadingItem } from "../../document/item.ts";
 import { groupWords } from "../../document/place-words.ts";
-import type { TableValue } from "../../engine/cell.ts";
+import type { TableValue } from "../../engine/line.ts";
 import { grouped } from "../../grouped.ts";
 import { type Child, el } from "../dom.ts";
 import { onScreen } from "../on-screen.ts";

@@ -1,5 +1,5 @@
 // A table of readings row by row, as typed: missing says so, corrected is struck through, set aside is quiet.
-import type { ReadingState, TableColumn, TableValue } from "../../engine/cell.ts";
+import type { ReadingState, TableColumn, TableValue } from "../../engine/line.ts";
 import { type Child, el } from "../dom.ts";
 import { stateWord } from "../state-mark.ts";
 import { isRemark, reasonOf, textAt } from "./places.ts";

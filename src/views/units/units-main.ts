@@ -21,7 +21,7 @@ document.body.append(
     el("span", { class: "mark-name" }, "splitline"),
     el("a", { class: "tool", href: "index.html" }, "Pages"),
   ),
-  el("main", { class: "sheet unit-sheet" }, el("h1", {}, "Units"), answer.element),
+  el("main", { class: "page unit-page" }, el("h1", {}, "Units"), answer.element),
 );
 if (asked !== null) answer.ask(asked);
 entry.focus();

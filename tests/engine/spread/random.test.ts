@@ -50,7 +50,7 @@ describe("fillUniform(out, n, seed, name, block)", () => {
 
   test("fills the unit interval evenly, in itself and in pairs with the next number, block and name", () => {
     const n = 400;
-    const cells = new Float64Array(64);
+    const lines = new Float64Array(64);
     const pairs = { next: new Float64Array(64), block: new Float64Array(64), name: new Float64Array(64) };
     const eighth = (u: number | undefined): number => Math.floor((u ?? 0) * 8);
     for (let block = 0; block < n; block++) {
@@ -59,13 +59,13 @@ describe("fillUniform(out, n, seed, name, block)", () => {
         const add = (counts: Float64Array, place: number): void => {
           counts[place] = (counts[place] ?? 0) + 1;
         };
-        add(cells, Math.floor(x * 64));
+        add(lines, Math.floor(x * 64));
         if (i > 0) add(pairs.next, eighth(u[i - 1]) * 8 + eighth(x));
         add(pairs.block, eighth(x) * 8 + eighth(later[i]));
         add(pairs.name, eighth(x) * 8 + eighth(other[i]));
       });
     }
-    for (const counts of [cells, pairs.next, pairs.block, pairs.name]) {
+    for (const counts of [lines, pairs.next, pairs.block, pairs.name]) {
       const expected = counts.reduce((a, b) => a + b) / 64;
       const chiSquared = counts.reduce((sum, count) => sum + (count - expected) ** 2 / expected, 0);
       // 63 degrees of freedom: 1 in 10^6 above 130 or below 23; the seed is fixed, so it passes always or never

@@ -13,8 +13,8 @@ const normal = (mean: number, deviation: number): Distribution => ({ type: "norm
 const limits = (lower: number, upper: number): Distribution => ({ type: "rectangular", lower, upper });
 
 function job(inputs: readonly SpreadInput[], correlations: readonly Correlation[] = []): SpreadJob {
-  const cells = [{ name: "y", tree: answered(parse("a + b")) }];
-  return { cells, inputs, correlations, keep: ["y"], seed: 1, samples: 2000 };
+  const lines = [{ name: "y", tree: answered(parse("a + b")) }];
+  return { lines, inputs, correlations, keep: ["y"], seed: 1, samples: 2000 };
 }
 const two = (a: Distribution, b: Distribution): readonly SpreadInput[] => [
   { name: "a", distribution: a },

@@ -19,13 +19,13 @@ function job(
   spreads: Spreads,
   more: Partial<SpreadJob> = {},
 ): SpreadJob {
-  const cells = Object.entries(texts).map(([name, text]) => {
+  const lines = Object.entries(texts).map(([name, text]) => {
     const tree = parse(text);
     if (isProblem(tree)) throw new Error(`${text}: ${tree.got}`);
     return { name, tree };
   });
   const inputs = Object.entries(spreads).map(([name, distribution]) => ({ name, distribution }));
-  return { cells, inputs, keep: Object.keys(texts), seed: 101, samples: 1_000_000, ...more };
+  return { lines, inputs, keep: Object.keys(texts), seed: 101, samples: 1_000_000, ...more };
 }
 
 function columns(wanted: SpreadJob): readonly Float64Array[] {
@@ -464,7 +464,7 @@ describe("sample(job)", () => {
 });
 
 describe("firstOrder(job)", () => {
-  test("passes through cells, choices and column functions", () => {
+  test("passes through lines, choices and column functions", () => {
     const wanted = job(
       { half: "x / 2", y: "half > 1 ? sum(rows.length * half) : 0" },
       { x: normal(4, 0.1) },

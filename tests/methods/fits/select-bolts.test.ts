@@ -52,7 +52,7 @@ describe("demo (invented readings)", () => {
       "18<-8",
     ]);
     expect(text(result, "leftOver")).toBe("11, 16");
-    expect(text(result, "certificate")).toBe("no better choice exists (proved)");
+    expect(text(result, "proof")).toBe("no better choice exists (proved)");
   });
 
   test("the tightest pair is hole 11 at -3.6 um, the loosest hole 18 at 10.9 um", () => {

@@ -24,7 +24,7 @@ export async function harnessCode(): Promise<string> {
 }
 
 export async function styles(): Promise<string> {
-  const names = ["paper", "controls", "sheet", "pictures", "print"];
+  const names = ["paper", "controls", "page", "pictures", "print"];
   const texts = await Promise.all(
     names.map((name) => readFile(here(`../../../src/views/${name}.css`), "utf8")),
   );

@@ -1,4 +1,4 @@
-// Draws the samples in a page, as the sheet would: picture, sentence, table.
+// Draws the samples in a page, as the page would: picture, sentence, table.
 import { usualUnit } from "../../../src/methods/solution.ts";
 import { isProblem, sentence } from "../../../src/problem.ts";
 import { el, replace } from "../../../src/views/dom.ts";
@@ -47,6 +47,6 @@ window.drawInputs = async (name, inputs, width) => {
       ),
     ),
   );
-  replace(document.body, el("main", { class: "sheet" }, figure));
+  replace(document.body, el("main", { class: "page" }, figure));
   return drawing.sentence;
 };

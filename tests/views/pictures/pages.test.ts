@@ -17,9 +17,9 @@ const pages = readdirSync(folder).filter((name) => name.endsWith(".yaml"));
 describe("pictures on pages", () => {
   test.each(pages)("%s", async (name) => {
     const live = openPage(readFileSync(`${folder}${name}`, "utf8"), name);
-    if (Array.isArray(live) || !("cells" in live)) throw new Error(`${name} did not open`);
+    if (Array.isArray(live) || !("lines" in live)) throw new Error(`${name} did not open`);
     await live.settle();
-    for (const { value } of live.cells()) {
+    for (const { value } of live.lines()) {
       if (isProblem(value) || value.type !== "picture") continue;
       const picture = await pictureNamed(value.picture);
       if (isProblem(picture)) throw new Error(sentence(picture));

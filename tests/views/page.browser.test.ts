@@ -8,14 +8,14 @@ import {
   newPage,
   openSample,
   type Served,
-  type Sheet,
   samplePath,
   serve,
+  type Tab,
 } from "./browser.ts";
 
 let browser: Browser;
 let served: Served;
-let sheet: Sheet;
+let tab: Tab;
 let page: Page;
 
 beforeAll(async () => {
@@ -26,13 +26,13 @@ afterAll(async () => {
   await served.close();
 });
 beforeEach(async () => {
-  sheet = await newPage(browser);
-  page = sheet.page;
+  tab = await newPage(browser);
+  page = tab.page;
   await openSample(page, served.url);
 });
 afterEach(async () => {
-  expect(sheet.complaints).toEqual([]); // console errors, exceptions, policy violations
-  await sheet.context.close();
+  expect(tab.complaints).toEqual([]); // console errors, exceptions, policy violations
+  await tab.context.close();
 });
 
 const result = (name: string) => line(page, name).locator(".result");

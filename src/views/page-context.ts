@@ -1,12 +1,12 @@
-// What an item of the sheet may ask of the sheet it stands on.
+// What an item of the page may ask of the page it stands on.
 import type { Item } from "../document/item.ts";
-import type { Cell } from "../engine/cell.ts";
-import type { LivePage } from "../engine/live-page.ts";
+import type { Line } from "../engine/line.ts";
+import type { OpenPage } from "../engine/opened.ts";
 import type { UnitChoice } from "../methods/solution.ts";
 import type { Keeping } from "./keeper.ts";
 
-export interface SheetContext {
-  readonly live: LivePage;
+export interface PageContext {
+  readonly live: OpenPage;
   readonly unitOf: UnitChoice;
   readonly lineNumber: (name: string) => number | undefined;
   readonly itemOf: (name: string) => Item | undefined;
@@ -35,7 +35,7 @@ export interface SheetContext {
 
 export interface ItemView {
   readonly element: HTMLElement;
-  readonly update: (cell: Cell) => void;
+  readonly update: (line: Line) => void;
   /** Puts a text into the entry field, after an undo. */
   readonly setText?: (text: string) => void;
   /** The same for the source of a given. */

@@ -13,7 +13,7 @@ import type { Quantity } from "../units/quantity.ts";
 import type { Unit } from "../units/unit.ts";
 import type { State } from "../verdict.ts";
 
-/** A value as formulas see it; made once, since many cells may use it. */
+/** A value as formulas see it; made once, since many lines may use it. */
 export interface Named {
   readonly typed: Typed;
   readonly value: Value;
@@ -180,7 +180,7 @@ export interface ProseValue {
   readonly bound: Readonly<Record<string, BoundText>>;
 }
 
-export type CellValue =
+export type LineValue =
   | QuantityValue
   | FormulaValue
   | CheckValue
@@ -192,13 +192,13 @@ export type CellValue =
   | ChecksValue
   | ProseValue;
 
-export interface Cell {
+export interface Line {
   readonly name: string;
   readonly item: Item;
-  readonly value: CellValue | Problem;
+  readonly value: LineValue | Problem;
   /** The note that stands beside the item. */
   readonly note: ProseValue | undefined;
-  /** Name of the cell where the trouble began, when there is no answer. */
+  /** Name of the line where the trouble began, when there is no answer. */
   readonly guilty: string | undefined;
   readonly uses: readonly string[];
   readonly usedBy: readonly string[];

@@ -1,18 +1,18 @@
-// The sheet: title block, exceptions, then every line; only the lines whose value changed are renewed.
-import { cellName } from "../engine/live-page.ts";
+// The page: title block, exceptions, then every line; only the lines whose value changed are renewed.
+import { lineName } from "../engine/opened.ts";
 import { address } from "./address.ts";
 import { el } from "./dom.ts";
 import { itemView } from "./items/item-view.ts";
 import { namesRead } from "./names-read.ts";
+import type { ItemView, PageContext } from "./page-context.ts";
 import type { Panels } from "./panels.ts";
 import type { Session } from "./session.ts";
-import type { ItemView, SheetContext } from "./sheet-context.ts";
 import { givenOfSource } from "./source-key.ts";
 import { changeSentence, type StatusLine } from "./status-line.ts";
 import { summary } from "./summary.ts";
 import { titleBlock } from "./title-block.ts";
 
-export interface Sheet {
+export interface PageView {
   readonly element: HTMLElement;
   readonly setText: (name: string, text: string) => void;
   readonly refresh: () => void;
@@ -21,7 +21,12 @@ export interface Sheet {
 
 const markedFor = 2400;
 
-export function sheet(session: Session, status: StatusLine, panels: Panels, onChange: () => void): Sheet {
+export function pageView(
+  session: Session,
+  status: StatusLine,
+  panels: Panels,
+  onChange: () => void,
+): PageView {
   const { live } = session;
   const views = new Map<string, ItemView>();
   let edited: string | undefined;
@@ -45,24 +50,24 @@ export function sheet(session: Session, status: StatusLine, panels: Panels, onCh
   const context = contextOf(session, panels, { edit, undo });
   const title = titleBlock(session);
   const first = summary(context);
-  const element = el("article", { class: "sheet" }, title.element, first.element);
+  const element = el("article", { class: "page" }, title.element, first.element);
   element.append(...lines(context, views));
-  first.update(live.cells());
+  first.update(live.lines());
 
   const stop = live.subscribe((changed) => {
     const rows = changed.flatMap((name) => {
       const view = views.get(name);
-      const cell = live.cell(name);
-      if (!view || !cell) return [];
-      view.update(cell);
+      const line = live.line(name);
+      if (!view || !line) return [];
+      view.update(line);
       return [view.element];
     });
     mark(rows);
-    first.update(live.cells());
+    first.update(live.lines());
     title.update();
     onChange();
-    const by = edited === undefined ? undefined : live.cell(edited);
-    status.say(() => changeSentence(by, changed, live.cells()));
+    const by = edited === undefined ? undefined : live.line(edited);
+    status.say(() => changeSentence(by, changed, live.lines()));
   });
   return {
     element,
@@ -72,17 +77,13 @@ export function sheet(session: Session, status: StatusLine, panels: Panels, onCh
   };
 }
 
-function contextOf(
-  session: Session,
-  panels: Panels,
-  acts: Pick<SheetContext, "edit" | "undo">,
-): SheetContext {
+function contextOf(session: Session, panels: Panels, acts: Pick<PageContext, "edit" | "undo">): PageContext {
   const { live } = session;
   const { items } = live.page;
-  const numbers = new Map(items.map((item, i) => [cellName(item), i + 1]));
-  const byName = new Map(items.map((item) => [cellName(item), item]));
+  const numbers = new Map(items.map((item, i) => [lineName(item), i + 1]));
+  const byName = new Map(items.map((item) => [lineName(item), item]));
   const read = outputsReadBy(session);
-  const context: SheetContext = {
+  const context: PageContext = {
     ...acts,
     live,
     unitOf: live.unitOf,
@@ -103,13 +104,13 @@ function contextOf(
 }
 
 /** Every line, with a heading where a stage begins. */
-function lines(context: SheetContext, views: Map<string, ItemView>): readonly HTMLElement[] {
+function lines(context: PageContext, views: Map<string, ItemView>): readonly HTMLElement[] {
   let stage: string | undefined;
-  return context.live.cells().flatMap((cell) => {
-    const view = itemView(context, cell);
-    views.set(cell.name, view);
-    const begins = cell.item.stage !== stage;
-    stage = cell.item.stage;
+  return context.live.lines().flatMap((line) => {
+    const view = itemView(context, line);
+    views.set(line.name, view);
+    const begins = line.item.stage !== stage;
+    stage = line.item.stage;
     return begins && stage !== undefined
       ? [el("h2", { class: "stage" }, stage), view.element]
       : [view.element];
@@ -128,7 +129,7 @@ function mark(rows: readonly HTMLElement[]): void {
 }
 
 function outputsReadBy(session: Session): ReadonlyMap<string, ReadonlySet<string>> {
-  const known = new Set(session.live.page.items.map(cellName));
+  const known = new Set(session.live.page.items.map(lineName));
   const read = new Map<string, Set<string>>();
   for (const item of session.live.page.items)
     for (const { name, output } of namesRead(item, (found) => known.has(found))) {

@@ -1,4 +1,4 @@
-// A page that recomputes: items become cells, typed texts change givens, every cell can say why.
+// A page that recomputes: items become lines, typed texts change givens, every line can say why.
 import type { Item, Page } from "../document/item.ts";
 import { dropSpread, writeKind, writeSource, writeValue } from "../document/write.ts";
 import { writeRows } from "../document/write-rows.ts";
@@ -7,9 +7,9 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import { alike, type Result, sameWorth } from "./alike.ts";
-import type { Cell } from "./cell.ts";
 import { oneCheck, rowsCheck, rowsWorking } from "./each.ts";
 import { givenValue, hasSpread, kindToState, sourceLeft, sourceStateOf } from "./given.ts";
+import type { Line } from "./line.ts";
 import { noneCheck } from "./none.ts";
 import { notesBeside, ownerOf, placeOfNote, plainNote } from "./notes.ts";
 import { pictureValue } from "./picture.ts";
@@ -22,11 +22,11 @@ import { formulaWorking, methodWorking } from "./working.ts";
 
 export type { Settled } from "./waves.ts";
 
-export interface LivePage {
+export interface OpenPage {
   readonly page: Page;
   readonly unitOf: UnitChoice;
-  cells: () => readonly Cell[];
-  cell: (name: string) => Cell | undefined;
+  lines: () => readonly Line[];
+  line: (name: string) => Line | undefined;
   /** Puts a new text into a given. What was typed is kept even when it cannot be read. */
   change: (name: string, text: string) => Problem | undefined;
   /** States where the value that now stands in a given comes from. */
@@ -36,23 +36,23 @@ export interface LivePage {
   /** Puts a new table text into a reading; what cannot be read is kept as well. */
   enter: (name: string, rows: string) => Problem | undefined;
   settle: () => Promise<Settled>;
-  /** Calls back after each wave with the names of the cells whose value changed. */
+  /** Calls back after each wave with the names of the lines whose value changed. */
   subscribe: (listener: (changed: readonly string[]) => void) => () => void;
-  /** The chain of cells behind a value, from it back to givens and readings. */
-  why: (name: string) => readonly Cell[];
+  /** The chain of lines behind a value, from it back to givens and readings. */
+  why: (name: string) => readonly Line[];
   /** The page file as it stands now. */
   text: () => string;
   dispose: () => void;
 }
 
-export const cellName = (item: Item): string => ("name" in item ? item.name : `#${item.index + 1}`);
+export const lineName = (item: Item): string => ("name" in item ? item.name : `#${item.index + 1}`);
 
-export function livePage(page: Page, startText: string): LivePage {
-  const items = new Map(page.items.map((item) => [cellName(item), item]));
+export function opened(page: Page, startText: string): OpenPage {
+  const items = new Map(page.items.map((item) => [lineName(item), item]));
   const known = new Set(items.keys());
   const named = new Map([...items].map(([name, item]) => [name, usesOf(item, known)]));
   const looping = loops(named);
-  // a cell in a loop waits for nothing: it says so at once
+  // a line in a loop waits for nothing: it says so at once
   const uses = new Map([...named].map(([name, used]) => [name, looping.has(name) ? [] : used]));
   const notes = notesBeside(items, known);
   for (const [place, used] of notes.uses) uses.set(place, used);
@@ -81,7 +81,7 @@ export function livePage(page: Page, startText: string): LivePage {
   };
   const waves = openWaves({ uses, usedBy }, { work, alike, sameWorth });
 
-  const cellOf = (name: string, item: Item): Cell => {
+  const lineOf = (name: string, item: Item): Line => {
     const note = waves.result(placeOfNote(name)) ?? plainNote(item);
     const value =
       waves.result(name) ??
@@ -97,16 +97,16 @@ export function livePage(page: Page, startText: string): LivePage {
       version: Math.max(waves.version(name), waves.version(placeOfNote(name))),
     };
   };
-  const cell = (name: string): Cell | undefined => {
+  const line = (name: string): Line | undefined => {
     const item = items.get(name);
-    return item && cellOf(name, item);
+    return item && lineOf(name, item);
   };
 
   return {
     page,
     unitOf,
-    cells: () => [...items].map(([name, item]) => cellOf(name, item)),
-    cell,
+    lines: () => [...items].map(([name, item]) => lineOf(name, item)),
+    line,
     change: (name, text) => {
       const item = items.get(name);
       if (item?.kind !== "given") return notA(name, "given");
@@ -134,7 +134,7 @@ export function livePage(page: Page, startText: string): LivePage {
     },
     settle: waves.settle,
     subscribe: (listener) => waves.subscribe((changed) => listener([...new Set(changed.map(ownerOf))])),
-    why: (name) => [...closure(name, named)].flatMap((n) => cell(n) ?? []),
+    why: (name) => [...closure(name, named)].flatMap((n) => line(n) ?? []),
     text: () => writtenText(startText, items, typed, sources),
     dispose: waves.dispose,
   };
