@@ -65,6 +65,19 @@ describe.each(faces)("%s", (_, take) => {
     expect(words).toContain("as in torque/N.m or torque/lbf.ft");
   });
 
+  test.each([
+    ["position,d/mm,reason\n1,25.2,read again\n", "position,d/mm,reason\n1,25.0,\n1,25.2,read again\n"],
+    [
+      "position,d/mm,state,reason,by\n1,25.2,,read again,fitter B\n",
+      "position,d/mm,reason,by\n1,25.0,,\n1,25.2,read again,fitter B\n",
+    ],
+    ["position,d/mm,reason\n3,25.1,\n", "position,d/mm\n1,25.0\n3,25.1\n"],
+  ])("%j goes into a table without a column of reasons", (file, after) => {
+    const { text, faults } = take(item("{ position: tag, d: length }", "position,d/mm\n      1,25.0"), file);
+    expect(faults.map(sentence)).toEqual([]);
+    expect(text).toBe(after);
+  });
+
   test("1.234 between semicolons may be more than a thousand, and is asked about", () => {
     const file = "position;d/um\n1;1.234\n2;1.250\n";
     const [fault] = take(sizes, file).faults;

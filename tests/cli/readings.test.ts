@@ -123,6 +123,48 @@ describe("out", () => {
     expect((await at.readings(["trial", "--out", "-", "--sort"])).err).toContain("a reading without a key");
   });
 
+  it("never onto a file that is there, a page least of all, unless told to replace it", async () => {
+    const other = pageText.replace("Bores, invented", "Another page");
+    at.write("other.yaml", other);
+    for (const [name, text] of [
+      ["other.yaml", other],
+      ["notes.csv", "kept,by hand\n"],
+    ] as const) {
+      at.write(name, text);
+      const ran = await at.readings(["holes", "--out", name]);
+      expect({ exit: ran.exit, out: ran.out }).toEqual({ exit: 2, out: "" });
+      expect(ran.err).toMatch(/a file that is there already.*nothing is written.*--replace/);
+      expect(readFileSync(join(at.path, name), "utf8")).toBe(text);
+    }
+    expect((await at.readings(["holes", "--out", "notes.csv", "--replace"])).exit).toBe(0);
+    expect(readFileSync(join(at.path, "notes.csv"), "utf8")).toContain("1,along,25.010");
+    expect((await at.readings(["holes", "--out", "-", "--replace"])).exit).toBe(0);
+    expect((await at.readings(["holes", "--out", "page.yaml", "--replace"])).err).toContain(
+      "the page itself",
+    );
+    const page = await at.readings(["holes", "--out", "other.yaml", "--replace"]);
+    expect(page.err).toContain("a page");
+    expect(readFileSync(join(at.path, "other.yaml"), "utf8")).toBe(other);
+    expect(at.text()).toBe(pageText);
+  });
+
+  it("a device or a pipe is written to, as it was", async () => {
+    expect((await at.readings(["holes", "--out", "/dev/null"])).exit).toBe(0);
+  });
+
+  it("state, reason and by go out and in again where only the rows have them", async () => {
+    const bare = pageFolder(
+      "splitline: 1\ntitle: t\npage:\n  - reading: r\n    columns: { p: tag, d: length }\n    key: [p]\n    rows: |\n      p,d/mm,state,reason,by\n      1,25.0,set aside,gauge slipped,fitter B\n      1,25.1,,read again,\n",
+    );
+    const { out } = await bare.readings(["r", "--out", "-"]);
+    expect(out).toBe(
+      "p,d/mm,state,reason,by\n1,25.0,set aside,gauge slipped,fitter B\n1,25.1,,read again,\n",
+    );
+    for (const mode of ["--add", "--replace"])
+      expect((await bare.readings(["r", "--in", "-", mode], out)).out).toContain("nothing to write");
+    bare.remove();
+  });
+
   it("never onto the page itself, a folder or a folder that is not there", async () => {
     mkdirSync(join(at.path, "folder"));
     symlinkSync("page.yaml", join(at.path, "link.yaml"));
@@ -161,7 +203,7 @@ describe("out and in again", () => {
     const file = join(one.path, "rows.csv");
     for (const reading of readingsOf(name))
       for (const sort of [[], ["--sort"]]) {
-        const made = await asked(one.page, reading, "--out", file, ...sort);
+        const made = await asked(one.page, reading, "--out", file, "--replace", ...sort);
         if (sort.length > 0 && made.exit === 2) continue; // a reading without a key
         expect(made.exit, made.out).toBe(0);
         for (const mode of sort.length > 0 ? ["--add"] : ["--add", "--replace"]) {

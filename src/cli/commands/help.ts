@@ -17,7 +17,7 @@ const usage: Readonly<Record<string, string>> = {
   check: `splitline check <page or folder> ... [--json]
     Every check of each page with its state and the reason, then what has no answer.
     splitline check notebooks`,
-  readings: `splitline readings <page> [<reading>] [--out <file.csv> [--sort]] [--in <file.csv> [--write]] [--json]
+  readings: `splitline readings <page> [<reading>] [--out <file.csv> [--sort] [--replace]] [--in <file.csv> [--write]] [--json]
     The readings of a page; one of them out as CSV, or a CSV file into it. Shown first, written with --write.
     splitline readings notebooks/pump-2-as-found.yaml holes --out holes.csv
     splitline readings notebooks/pump-2-as-found.yaml holes --in holes.csv --write`,
@@ -33,6 +33,7 @@ const details: Readonly<Record<string, string>> = {
       warnings: [{ name, text, spoils }], sourceNotStated }]`,
   readings: `    --out <file>        the reading as CSV, units in the heads; - is standard output
       --sort            by its key, in the order the page expects
+      --replace         in place of a file that is there; never of a page
     --in <file>         CSV with one line for each reading; - is standard input; shown, not written
       --add             beside the rows that are there (the default): the same reading is
                         left alone, a blank is filled, a row with a known key corrects it and needs a reason

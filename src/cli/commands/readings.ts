@@ -42,7 +42,8 @@ export async function readingsCommand(args: readonly string[], width: number): P
   if (!item) return refused(noSuchReading(name, file, readings), json);
   const task = { file, text, item, json, width };
   const out = read.flags.get("out")?.[0];
-  if (out !== undefined) return readingOut(task, out, read.flags.has("sort"));
+  if (out !== undefined)
+    return readingOut(task, out, { sorted: read.flags.has("sort"), replaces: read.flags.has("replace") });
   const from = read.flags.get("in")?.[0];
   if (from === undefined) return listed(page, [item], true, json, width);
   return readingIn(task, from, {
@@ -89,7 +90,8 @@ function wrongFlags({ flags: given }: Arguments, name: string | undefined): Prob
       must: "be given one at a time",
     });
   const alone = [
-    ...["add", "replace", "write", "as-read", "delimiter", "decimal"].map((flag) => [flag, "in"] as const),
+    ...(has("out") ? [] : ["replace"]).map((flag) => [flag, "in"] as const),
+    ...["add", "write", "as-read", "delimiter", "decimal"].map((flag) => [flag, "in"] as const),
     ["sort", "out"] as const,
   ].find(([flag, needed]) => has(flag) && !has(needed));
   if (alone)

@@ -1,5 +1,7 @@
 // What a file would do to a reading, worked out before anything is written: all of it, or nothing.
 import type { ReadingItem } from "../../document/item.ts";
+import { remarksSaid, withOwnRemarks, withRemarkColumns } from "../../document/remark-columns.ts";
+import { withRemarks } from "../../document/rows-text.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
@@ -42,15 +44,11 @@ export interface Import extends Plan {
   readonly after: TableValue;
 }
 
-export function planImport(item: ReadingItem, file: string, how: ImportHow): Import | readonly Problem[] {
+export function planImport(named: ReadingItem, file: string, how: ImportHow): Import | readonly Problem[] {
+  const opened = openedFile(withOwnRemarks(named), file, how);
+  if (!("item" in opened)) return opened;
+  const { item, table } = opened;
   const { rowsLine: _line, ...bare } = item;
-  const table = openTable(item, file, {
-    delimiter: how.delimiter,
-    decimal: how.decimal,
-    isFile: true,
-    whole: how.mode === "replace",
-  });
-  if (!isOpen(table)) return table;
   const now = rowsNow(item, table);
   if (isProblem(now)) return [now];
   if (table.rows.length === 0 && now.rows.length > 0) return [noRows(table.headLine)];
@@ -62,6 +60,25 @@ export function planImport(item: ReadingItem, file: string, how: ImportHow): Imp
   if (isProblem(after)) return [after];
   if (after.type !== "table") throw new Error("a reading is a table");
   return { ...plan, table, now, after };
+}
+
+interface OpenedFile {
+  readonly item: ReadingItem;
+  readonly table: OpenTable;
+}
+
+/** A file may say what is set aside, why and by whom: the rows take a column for it where they have none. */
+function openedFile(item: ReadingItem, file: string, how: ImportHow): OpenedFile | readonly Problem[] {
+  const opening = { ...how, isFile: true, whole: how.mode === "replace" };
+  const table = openTable(item, file, opening);
+  if (!isOpen(table)) return table;
+  const said = remarksSaid(table.csv).filter((name) => !Object.hasOwn(item.columns, name));
+  if (said.length === 0) return { item, table };
+  const rows = item.rows.trim() === "" ? item.rows : withRemarks(item, item.rows, said);
+  if (isProblem(rows)) return [rows];
+  const roomier = { ...withRemarkColumns(item, said), rows };
+  const again = openTable(roomier, file, opening);
+  return isOpen(again) ? { item: roomier, table: again } : again;
 }
 
 const isPlan = (plan: Plan | readonly Problem[]): plan is Plan => "text" in plan;

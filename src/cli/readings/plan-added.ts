@@ -77,22 +77,16 @@ function fateOf(
   return noReason(item, row, before);
 }
 
-function noReason(item: ReadingItem, row: TableRow, { met }: Standing): Problem {
-  const column = Object.hasOwn(item.columns, "reason");
-  return problem({
+const noReason = (item: ReadingItem, row: TableRow, { met }: Standing): Problem =>
+  problem({
     code: met !== undefined ? "duplicate-reading" : "no-reason",
     what: `line ${row.line}`,
     got:
       met !== undefined
         ? `${keyWords(item, row)} again, after line ${met}`
         : `${keyWords(item, row)}, which the page has already`,
-    must: column
-      ? `${met !== undefined ? "stand once, or " : ""}say why it corrects the earlier one in a column reason`
-      : "stand once",
-    why: column ? undefined : "the reading has no column reason, so that nothing can be corrected",
-    hint: column ? undefined : "add reason: text to the columns of the page and to the heads of its rows",
+    must: `${met !== undefined ? "stand once, or " : ""}say why it corrects the earlier one in a column reason`,
   });
-}
 
 function textWith(now: RowsNow, file: OpenTable, rows: readonly PlannedRow[]): string {
   const from = new Map(file.columns.map((column) => [column.name, column]));

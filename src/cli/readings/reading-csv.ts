@@ -2,6 +2,7 @@
 // a comma between the fields and a point for the decimal mark, whatever the page has.
 import { headingFor } from "../../document/column-heading.ts";
 import type { ReadingItem } from "../../document/item.ts";
+import { withOwnRemarks } from "../../document/remark-columns.ts";
 import { writeCsv } from "../../document/write-csv.ts";
 import { type Problem, problem } from "../../problem.ts";
 import { textIn } from "./key-words.ts";
@@ -15,7 +16,8 @@ export interface ReadingCsv {
   readonly columns: number;
 }
 
-export function readingCsv(item: ReadingItem, sorted: boolean): ReadingCsv | Problem {
+export function readingCsv(named: ReadingItem, sorted: boolean): ReadingCsv | Problem {
+  const item = withOwnRemarks(named);
   const { delimiter, decimal, columns } = item;
   if (sorted && !item.key) return noKey(item);
   const names = Object.keys(columns);

@@ -2,13 +2,13 @@
 
 import { isQuantity } from "../../document/column-heading.ts";
 import type { ReadingItem } from "../../document/item.ts";
+import { openRows } from "../../document/rows-text.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { oneValue, type Quantity } from "../../units/quantity.ts";
 import type { PageContext } from "../page-context.ts";
 import { nextWanted, type Step, stepsOf } from "../readings/places.ts";
-import { openRows } from "../readings/rows-text.ts";
 import { type Front, filled, frontOf } from "./front-digits.ts";
 import { frontFromPage } from "./nominal.ts";
 

@@ -1,8 +1,6 @@
 // What an entry does to the rows of a reading. Nothing is ever written over: a blank is filled, a correction is a
 // row of its own with its reason, and what is set aside keeps its value.
 import type { ReadingItem } from "../../document/item.ts";
-import { isProblem, type Problem } from "../../problem.ts";
-import { keyColumns, type Step } from "../readings/places.ts";
 import {
   changedRows,
   type Fields,
@@ -13,7 +11,9 @@ import {
   withFields,
   withRemarks,
   withRow,
-} from "../readings/rows-text.ts";
+} from "../../document/rows-text.ts";
+import { isProblem, type Problem } from "../../problem.ts";
+import { keyColumns, type Step } from "../readings/places.ts";
 
 export interface Taken {
   readonly item: ReadingItem;

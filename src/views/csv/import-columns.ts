@@ -2,11 +2,11 @@
 import { isQuantity, kindOfQuantity, meantBy, parted, unitSaid } from "../../document/column-heading.ts";
 import type { CsvTable, Heading } from "../../document/csv.ts";
 import type { ReadingItem } from "../../document/item.ts";
+import type { Fields } from "../../document/rows-text.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { Kind } from "../../units/kind.ts";
 import { unit } from "../../units/unit.ts";
 import { askedColumns, keyColumns } from "../readings/places.ts";
-import type { Fields } from "../readings/rows-text.ts";
 
 export interface ImportColumn {
   readonly at: number;

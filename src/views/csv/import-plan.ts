@@ -3,17 +3,19 @@
 import { isQuantity, meantBy } from "../../document/column-heading.ts";
 import { readCsv } from "../../document/csv.ts";
 import type { DecimalMark, Delimiter, ReadingItem } from "../../document/item.ts";
-import { readingValue } from "../../engine/reading.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
-import { keyColumns } from "../readings/places.ts";
+import { withRemarkColumns } from "../../document/remark-columns.ts";
 import {
   type Fields,
   fieldsOf,
   openRows,
   type RowsText,
+  remarks,
   withAll,
   withRemarks,
-} from "../readings/rows-text.ts";
+} from "../../document/rows-text.ts";
+import { readingValue } from "../../engine/reading.ts";
+import { isProblem, type Problem, problem } from "../../problem.ts";
+import { keyColumns } from "../readings/places.ts";
 import { mostCharacters, tooLarge } from "./file-text.ts";
 import { type ColumnAnswers, columnFaults, type ImportColumn, importColumns } from "./import-columns.ts";
 import { type FileRow, fileRows } from "./import-rows.ts";
@@ -62,18 +64,19 @@ export function planImport(
   if (large) return { ...nothing, faults: [large] };
   const own = openRows(item, current);
   if (isProblem(own)) return { ...nothing, faults: [own] };
+  const roomy = withRemarkColumns(item, remarks);
   const { table, problems } = readCsv(file, {
     delimiter: answers.delimiter,
     decimal: answers.decimal,
     isFile: true,
     isNumeric: (head) => {
-      const column = answers.columns[head.text] ?? meantBy(head, item.columns)?.name;
-      return column === undefined || isQuantity(item.columns[column]);
+      const column = answers.columns[head.text] ?? meantBy(head, roomy.columns)?.name;
+      return column === undefined || isQuantity(roomy.columns[column]);
     },
   });
   if (!table) return { ...nothing, faults: problems };
   const read = `${table.delimiter} between fields, decimal ${table.decimal}`;
-  const columns = importColumns(item, table, answers);
+  const columns = importColumns(roomy, table, answers);
   const badColumns = columnFaults(item, columns);
   if (badColumns.length > 0) return { ...nothing, read, columns, faults: badColumns };
   const { rows, skipped, faults } = fileRows(item, table, columns, own);
@@ -91,7 +94,7 @@ interface Outcome {
 
 function outcome(item: ReadingItem, there: RowsText, rows: readonly FileRow[], reason: string): Outcome {
   const placed = fates(item, there, rows);
-  const own = placed.some(({ fate }) => fate === "corrects") ? withReasonColumn(item, there) : there;
+  const own = withRoom(item, there, placed);
   if (isProblem(own)) return { rows: placed, faults: [own], wantReason: 0, text: undefined, odd: 0 };
   const corrections = placed.filter(
     ({ fate, fields }) => fate === "corrects" && (fields["reason"] ?? "") === "",
@@ -154,9 +157,15 @@ function fates(item: ReadingItem, own: RowsText, rows: readonly FileRow[]): read
   });
 }
 
-/** The column of reasons comes with the first correction. */
-function withReasonColumn(item: ReadingItem, there: RowsText): RowsText | Problem {
-  const text = withRemarks(item, there.text, ["reason"]);
+/** A column of remarks comes with the first row that says something in it, that of reasons with a correction. */
+function withRoom(item: ReadingItem, there: RowsText, placed: readonly Placed[]): RowsText | Problem {
+  const wanted = remarks.filter(
+    (name) =>
+      placed.some(({ fields }) => (fields[name] ?? "") !== "") ||
+      (name === "reason" && placed.some(({ fate }) => fate === "corrects")),
+  );
+  if (wanted.length === 0) return there;
+  const text = withRemarks(item, there.text, wanted);
   return isProblem(text) ? text : openRows(item, text);
 }
 

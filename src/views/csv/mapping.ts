@@ -1,6 +1,8 @@
 // What each heading of the file fills and in which unit, with both open to change.
 
 import { inWords } from "../../document/place-words.ts";
+import { withRemarkColumns } from "../../document/remark-columns.ts";
+import { remarks } from "../../document/rows-text.ts";
 import { kinds } from "../../units/kind.ts";
 import { type Child, el } from "../dom.ts";
 import { headWords } from "../readings/reading-words.ts";
@@ -15,7 +17,9 @@ export function mapping({ item, plan, answers, answer }: PlanView): HTMLElement 
       "select",
       { id: `${at}-column`, "aria-label": `column that ${heading} fills` },
       el("option", { value: "" }, "left out"),
-      ...Object.keys(item.columns).map((name) => el("option", { value: name }, inWords(name))),
+      ...Object.keys(withRemarkColumns(item, remarks).columns).map((name) =>
+        el("option", { value: name }, inWords(name)),
+      ),
     );
     fills.value = column.column ?? "";
     fills.addEventListener("change", () =>

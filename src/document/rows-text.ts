@@ -1,9 +1,10 @@
 // The rows of a reading as text: a row added, or fields of one row filled. Every other byte stays.
-import { headingFor, isQuantity, meantBy } from "../../document/column-heading.ts";
-import { type CsvTable, delimiters, readCsv } from "../../document/csv.ts";
-import type { ReadingItem } from "../../document/item.ts";
-import { remarkColumns } from "../../document/reading-table.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
+
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { headingFor, isQuantity, meantBy } from "./column-heading.ts";
+import { type CsvTable, delimiters, readCsv } from "./csv.ts";
+import type { ReadingItem } from "./item.ts";
+import { remarkColumns } from "./reading-table.ts";
 
 export interface RowsText {
   readonly text: string;
@@ -141,7 +142,9 @@ function lineStarts(text: string): readonly number[] {
   return starts;
 }
 
-export type Remark = "state" | "reason" | "by";
+export const remarks = ["state", "reason", "by"] as const;
+
+export type Remark = (typeof remarks)[number];
 
 /** The rows with the columns a remark needs, or the problem that kept them from being read. */
 export function withRemarks(item: ReadingItem, text: string, columns: readonly Remark[]): string | Problem {
