@@ -126,14 +126,15 @@ describe("out", () => {
   it("never onto a file that is there, a page least of all, unless told to replace it", async () => {
     const other = pageText.replace("Bores, invented", "Another page");
     at.write("other.yaml", other);
-    for (const [name, text] of [
-      ["other.yaml", other],
-      ["notes.csv", "kept,by hand\n"],
+    const there = /a file that is there already.*nothing is written.*--replace/;
+    for (const [name, text, says] of [
+      ["other.yaml", other, /a page, must be another file; nothing is written/],
+      ["notes.csv", "kept,by hand\n", there],
     ] as const) {
       at.write(name, text);
       const ran = await at.readings(["holes", "--out", name]);
       expect({ exit: ran.exit, out: ran.out }).toEqual({ exit: 2, out: "" });
-      expect(ran.err).toMatch(/a file that is there already.*nothing is written.*--replace/);
+      expect(ran.err).toMatch(says);
       expect(readFileSync(join(at.path, name), "utf8")).toBe(text);
     }
     expect((await at.readings(["holes", "--out", "notes.csv", "--replace"])).exit).toBe(0);
