@@ -24,7 +24,9 @@ const layers: Readonly<Record<string, number>> = {
   engine: 5,
   views: 6,
   cli: 6,
-  "index.ts": 7,
+  "answering.ts": 6,
+  "public-functions.ts": 7,
+  "index.ts": 8,
 };
 
 /** Outside packages and who may import them; "node:" stands for every built-in module. */

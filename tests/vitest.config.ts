@@ -3,6 +3,7 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     environment: "node",
+    globalSetup: ["tests/views/which-chromium.ts"],
     setupFiles: ["tests/fast-check-seed.ts"],
     include: ["tests/**/*.test.ts"],
     pool: "forks",

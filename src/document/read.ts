@@ -26,6 +26,7 @@ export function readPage(text: string, file: string): PageReading {
   return "root" in yaml ? readYaml(yaml) : { problems: yaml };
 }
 
+/** @internal */
 export function readYaml(yaml: YamlPage): PageReading {
   const problems: Problem[] = [];
   const whole = plainValue(yaml.root, yaml.from, problems);

@@ -46,6 +46,7 @@ export default defineConfig({
     target: "es2022",
     outDir: here("../../dist/views"),
     emptyOutDir: true,
+    license: { fileName: "licences-of-bundled-packages.md" },
     // What a late part needs besides is named in the part itself; only its styles have to be known before.
     modulePreload: {
       polyfill: false,

@@ -1,23 +1,11 @@
-// Finds a Chromium and serves dist/views: what every browser test needs.
+// Starts Chromium and serves dist/views: what every browser test needs.
 import { existsSync } from "node:fs";
 import { mkdir, readFile, rmdir } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
 import { dirname, extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
-
-const usualPlaces = [
-  process.env["CHROMIUM_PATH"],
-  "/usr/bin/chromium",
-  "/usr/bin/chromium-browser",
-  "/usr/bin/google-chrome",
-  "/usr/bin/google-chrome-stable",
-  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
-  "/Applications/Chromium.app/Contents/MacOS/Chromium",
-  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
-  "C:\\Program Files (x86)\\Google\\Chrome\\Application\\chrome.exe",
-  "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
-];
+import { inject } from "vitest";
 
 /** No call home: in a closed network each would be refused and logged. */
 const flags = [
@@ -33,12 +21,12 @@ const flags = [
 ];
 
 export async function launch(): Promise<Browser> {
-  const installed = usualPlaces.find((path) => path !== undefined && path !== "" && existsSync(path));
-  if (installed) return await chromium.launch({ executablePath: installed, args: flags });
-  const { default: packed } = await import("@sparticuz/chromium"); // a binary shipped inside a package
+  const found = inject("chromium");
+  if (typeof found === "string") throw new Error(found);
   return await chromium.launch({
-    executablePath: await packed.executablePath(),
-    args: [...packed.args.filter((arg) => arg !== "--disable-web-security"), ...flags.slice(1)],
+    executablePath: found.path,
+    args: flags,
+    env: { ...process.env, ...found.env },
   });
 }
 
