@@ -64,7 +64,7 @@ const cases: readonly Case[] = [
   {
     page: "pump-2-tightening",
     typed: { netTorque: "450 N.m" },
-    before: ["tightened to 500 N·m net", "537.0 N·m is the most", "10.08° are elastic"],
+    before: ["tightened to 500 N·m net", "537.0 N·m is the most", "10.45° are elastic"],
     after: ["tightened to 450 N·m net", "487.0 N·m is the most", "; what the nuts turn more"],
   },
   {

@@ -56,7 +56,7 @@ export const catalogue: Readonly<Record<string, PublicNames>> = {
   },
   "clamped-stiffness-cone": {
     inputs: ["layers", "faceDiameter", "holeDiameter", "coneHalfAngle"],
-    outputs: ["stiffness", "frusta"],
+    outputs: ["stiffness", "coneDiameter", "frusta"],
   },
   "load-share": { inputs: [...stiffnesses, "loadIntroduction"], outputs: ["loadFactor"] },
   "preload-bounds": {

@@ -101,7 +101,11 @@ export const clampedStiffnessCone = method({
         "slope * pi * modulus * holeDiameter / ln((largeDiameter - holeDiameter) * (smallDiameter + holeDiameter) / ((largeDiameter + holeDiameter) * (smallDiameter - holeDiameter)))",
     },
   },
-  steps: { compliance: "sum(1 / frusta.stiffness)", stiffness: "1 / compliance" },
+  steps: {
+    compliance: "sum(1 / frusta.stiffness)",
+    stiffness: "1 / compliance",
+    coneDiameter: "faceDiameter + tan(coneHalfAngle) * sum(layers.thickness)",
+  },
   between: {
     slope: { kind: "ratio", symbol: "tan_α" },
     spread: { kind: "ratio", symbol: "c" },
@@ -110,6 +114,7 @@ export const clampedStiffnessCone = method({
   },
   outputs: {
     stiffness: { kind: "stiffness", symbol: "k_m", says: "stiffness of the clamped parts" },
+    coneDiameter: { kind: "length", symbol: "D_m", says: "diameter of the cone at mid-grip" },
     frusta: {
       kind: "list",
       says: "frusta from head to nut",
@@ -140,7 +145,7 @@ export const clampedStiffnessCone = method({
   ],
   sources: { "*": frustum },
   notes: [
-    "the cone is assumed to fit inside the part; a narrow flange is softer",
+    "holds where the part is as wide as the cone at mid-grip; a narrower flange is softer",
     "printed coefficients 0.5774 and 1.155; the exact tangent gives 0.01 to 0.02 % more",
   ],
 });

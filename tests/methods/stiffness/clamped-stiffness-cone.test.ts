@@ -186,6 +186,22 @@ describe("laws", () => {
   });
 });
 
+test("the cone is as wide at mid-grip as its last frusta, to the rounding of the printed coefficients", () => {
+  fc.assert(
+    fc.property(stack, (s) => {
+      const found = solve(s, "exact");
+      const grip = s.layers.reduce((sum, layer) => sum + layer.thickness, 0);
+      expectClose(si(found, "coneDiameter"), s.hole + s.land + 2 * (grip / 2) * Math.tan(s.angle), 1e-12);
+      const widest = answer(found).working.flatMap(({ name, si: each }) =>
+        name.endsWith("largeDiameter") ? [each] : [],
+      );
+      expectClose(si(found, "coneDiameter"), Math.max(...widest), 1e-10);
+    }),
+  );
+  // 36 + 80 tan 30 = 82.188 mm by the exact tangent; 36 + 40 x 1.155 = 82.200 mm as the book rounds it.
+  expectPrinted(si(clampedStiffnessCone.solveNamed(good), "coneDiameter"), "82.188", 1e-3);
+});
+
 describe("cutting the stack", () => {
   test("a change of material exactly at mid-grip leaves two pieces and no sliver", () => {
     const pieces = conePieces([
