@@ -1,7 +1,7 @@
 // The Chromium that comes inside a package, unpacked once: what a machine with Node alone runs browser tests with.
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
-import { mkdir, rename, rm } from "node:fs/promises";
+import { mkdir, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -14,6 +14,12 @@ export interface Chromium {
 }
 
 const kept = fileURLToPath(new URL("../../node_modules/.cache/packed-chromium", import.meta.url));
+
+/** The packed fonts where they are kept; the package looks for them where its usual machine has them. */
+const fontsConf = `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig><dir>${join(kept, "fonts", "fonts")}</dir><cachedir>${join(kept, "fonts", "cache")}</cachedir></fontconfig>
+`;
 
 /** The packed browser, or a sentence that says what this machine lacks. */
 export async function packedChromium(): Promise<Chromium | string> {
@@ -51,6 +57,7 @@ async function unpack(): Promise<void> {
   try {
     const { default: packed } = await import("@sparticuz/chromium");
     await packed.executablePath();
+    await writeFile(join(beside, "fonts", "fonts.conf"), fontsConf); // without a font it dies at its first page
   } finally {
     for (const name of ["TMPDIR", "AWS_EXECUTION_ENV", "LD_LIBRARY_PATH", "FONTCONFIG_PATH", "HOME"])
       if (before[name] === undefined) delete process.env[name];
