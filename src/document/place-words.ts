@@ -4,6 +4,10 @@ import type { Item, ReadingItem } from "./item.ts";
 /** "pinPasses" → "pin passes" */
 export const inWords = (name: string): string => name.replaceAll(/([A-Z])/g, " $1").toLowerCase();
 
+/** Columns that say which reading a row is. */
+export const keyColumns = (item: ReadingItem): readonly string[] =>
+  item.key ?? Object.keys(item.expect ?? {});
+
 /** What one row of a reading is: the reading's own name in the singular, else its key column. */
 export function nounOf(item: ReadingItem, key: string): string {
   const single = /^([a-z]+[^s])s$/.exec(item.name)?.[1];

@@ -117,6 +117,8 @@ export interface TableValue {
   readonly missing: number;
   /** One for each row, in order. */
   readonly states: readonly ReadingState[];
+  /** For each odd row the columns that make it odd. */
+  readonly oddIn: ReadonlyMap<number, readonly string[]>;
   readonly key: readonly string[];
   readonly setAside: readonly SetAside[];
   /** Expected readings that have no row: their key columns. */

@@ -29,8 +29,11 @@ export function readingValue(item: ReadingItem, rows: string, file: string): Lin
     }),
   );
   const key = item.key ?? [];
-  const states = statesOf(item, columns, table);
-  if (isProblem(states)) return states;
+  const found = statesOf(item, columns, table);
+  if (isProblem(found)) return found;
+  const oddIn = oddColumns(item, columns, found);
+  if (isProblem(oddIn)) return oddIn;
+  const states = found.map((state, row): ReadingState => (oddIn.has(row) ? "odd" : state));
   const wanted = wantedRows(item, columns);
   const blanks = states.filter((state) => state === "missing").length;
   return {
@@ -40,6 +43,7 @@ export function readingValue(item: ReadingItem, rows: string, file: string): Lin
     rows: table.lines.length,
     missing: blanks + wanted.length,
     states,
+    oddIn,
     key,
     setAside: setAsideOf(key, columns, states),
     wanted,
@@ -162,31 +166,32 @@ function statesOf(
     if (before !== undefined) states[before] = "corrected";
     last.set(key, row);
   }
-  return markOdd(item, columns, states);
+  return states;
 }
 
 /** Farther from the median of its group than the page allows; the group is the first key column. */
-function markOdd(
+function oddColumns(
   item: ReadingItem,
   columns: readonly TableColumn[],
-  states: ReadingState[],
-): ReadingState[] | Problem {
+  states: readonly ReadingState[],
+): ReadonlyMap<number, readonly string[]> | Problem {
+  const odd = new Map<number, string[]>();
+  const entered = [...states.keys()].filter((row) => states[row] === "entered");
   for (const [name, text] of Object.entries(item.odd ?? {})) {
     const column = columns.find((c) => c.name === name);
     if (!column || column.kind === "tag" || column.kind === "text") continue;
     const most = oneValue(text, column.kind);
     if (isProblem(most)) return most.with({ where: item.name, what: `odd of ${name}` });
     const [first] = item.key ?? [];
-    const entered = [...states.keys()].filter((row) => states[row] === "entered");
     const byGroup = grouped(entered, (row) => (first === undefined ? "" : textAt(columns, first, row)));
     for (const rows of byGroup.values()) {
       const values = rows.map((row) => Number(column.values[row]));
       const middle = median(values) ?? Number.NaN;
       for (const [i, row] of rows.entries())
-        if (isBeyond(values[i] ?? middle, middle, most.si)) states[row] = "odd";
+        if (isBeyond(values[i] ?? middle, middle, most.si)) odd.set(row, [...(odd.get(row) ?? []), name]);
     }
   }
-  return states;
+  return odd;
 }
 
 /** Whether a reading lies farther from the middle than allowed; one on the limit does not. */

@@ -1,7 +1,7 @@
 // Readings that are kept and not used, and those that are asked about, in words that both faces say: where, what
 // stood there, why, who and when, and what the place is judged on now.
 import type { ReadingItem } from "../document/item.ts";
-import { groupWords, type Place, placeWords } from "../document/place-words.ts";
+import { groupWords, keyColumns, type Place, placeWords } from "../document/place-words.ts";
 import { grouped } from "../grouped.ts";
 import { isProblem } from "../problem.ts";
 import type { Line, TableValue } from "./line.ts";
@@ -67,7 +67,7 @@ const textAt = (table: TableValue, name: string, row: number): string =>
   table.columns.find((column) => column.name === name)?.typed[row] ?? "";
 
 function placeAt(item: ReadingItem, table: TableValue, row: number): Place {
-  const keys = item.key ?? Object.keys(item.expect ?? {});
+  const keys = keyColumns(item);
   return keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
 }
 

@@ -1,26 +1,42 @@
-// Says that the file does not have what the screen has, and how to put that right.
+// Says that the file does not have what the screen has, how to put that right, and the steps back and forth.
 import { el } from "./dom.ts";
 import type { Keeping } from "./keeper.ts";
 
+export interface BarState {
+  readonly changed: boolean;
+  /** Whether there is a step to take back, and one to make again. */
+  readonly undo: boolean;
+  readonly redo: boolean;
+  readonly keeping: Keeping;
+}
+
 export interface ChangedBar {
   readonly element: HTMLElement;
-  readonly update: (changed: boolean, canUndo: boolean, keeping: Keeping) => void;
+  readonly update: (state: BarState) => void;
 }
 
 export function changedBar(actions: {
   readonly undo: () => void;
+  readonly redo: () => void;
   readonly save: () => void;
   readonly backToFile: () => void;
 }): ChangedBar {
   const words = el("span", { class: "changed-words" });
-  const undo = el("button", { type: "button", class: "tool", onclick: actions.undo }, "Undo last change");
+  const step = (says: string, title: string, act: () => void) =>
+    el(
+      "button",
+      { type: "button", class: "tool step", "aria-label": `${says} last change`, title, onclick: act },
+      says,
+    );
+  const undo = step("Undo", "Ctrl+Z outside an entry", actions.undo);
+  const redo = step("Redo", "Ctrl+Shift+Z or Ctrl+Y outside an entry", actions.redo);
   const back = el("button", { type: "button", class: "tool", onclick: ask }, "Back to the file");
   const save = el("button", { type: "button", class: "tool strong", onclick: actions.save }, "Save file");
   const element = el(
     "div",
     { class: "changed-bar", role: "region", "aria-label": "changes not saved", hidden: true },
     words,
-    el("span", { class: "tools" }, undo, back, save),
+    el("span", { class: "tools" }, undo, redo, back, save),
   );
   let sure = false;
 
@@ -32,9 +48,11 @@ export function changedBar(actions: {
   }
   return {
     element,
-    update: (changed, canUndo, keeping) => {
-      element.hidden = !changed && keeping === "kept";
-      undo.disabled = !canUndo;
+    update: (state) => {
+      const { changed, keeping } = state;
+      element.hidden = !changed && !state.redo && keeping === "kept";
+      undo.disabled = !state.undo;
+      redo.disabled = !state.redo;
       sure = false;
       back.textContent = "Back to the file";
       back.disabled = !changed;
@@ -44,11 +62,11 @@ export function changedBar(actions: {
 }
 
 const wording: Readonly<Record<Keeping, (changed: boolean) => string>> = {
-  kept: () => "Changed here, not saved to a file",
+  kept: (changed) => (changed ? "Changed here, not saved to a file" : "As the file has it"),
   "not kept": (changed) =>
     changed
       ? "Changed here, not saved to a file; this browser cannot keep it, so save before you leave"
       : "This browser cannot keep what is entered; save the file before you leave",
-  "another tab": (changed) =>
-    `${changed ? "Changed here; open" : "Open"} in another tab too: what is entered here is not kept. Close one of the two and load again`,
+  "another tab": () =>
+    "Open in another tab too, which keeps what is entered: nothing can be entered here. Close one of the two and load again",
 };

@@ -7,6 +7,14 @@ export interface Change extends Splice {
   readonly name: string;
 }
 
+/** Entries that do not stand in the page: kept and listed until a person has chosen. */
+export interface Aside {
+  readonly why: "anew" | "file changed";
+  /** The file they were entered into. */
+  readonly base: string;
+  readonly typed: Readonly<Record<string, string>>;
+}
+
 export interface Kept {
   /** Counts the writings, so that the newer of two stores is known. */
   readonly count: number;
@@ -18,6 +26,9 @@ export interface Kept {
   readonly saved: Readonly<Record<string, string>>;
   /** The journal: changes that can still be undone, the oldest first. */
   readonly changes: readonly Change[];
+  /** Changes taken back that can be made again, the next one last. */
+  readonly undone: readonly Change[];
+  readonly aside: readonly Aside[];
   /** Readings confirmed as meant: name → typed text. */
   readonly confirmed: Readonly<Record<string, string>>;
 }
@@ -29,6 +40,8 @@ export const asItCame = (base: string): Kept => ({
   typed: {},
   saved: {},
   changes: [],
+  undone: [],
+  aside: [],
   confirmed: {},
 });
 
@@ -46,15 +59,18 @@ export function readAtOnce(id: string): Kept | undefined {
 /** What was found in a store has our shape, or is left alone. */
 export function shaped(found: unknown): Kept | undefined {
   if (typeof found !== "object" || found === null) return undefined;
-  const { count, base, typed, saved, changes, confirmed } = found as Partial<Kept>;
+  const { count, base, typed, saved, changes, undone, aside, confirmed } = found as Partial<Kept>;
   if (typeof base !== "string" || typeof typed !== "object") return undefined;
-  const isWhole = Array.isArray(changes) && changes.every((change: Partial<Change>) => "cut" in change);
+  const whole = (list: readonly Change[] | undefined): readonly Change[] =>
+    Array.isArray(list) && list.every((change: Partial<Change>) => "cut" in change) ? list : [];
   return {
     count: count ?? 0,
     base,
     typed,
     saved: saved ?? {},
-    changes: isWhole ? changes : [],
+    changes: whole(changes),
+    undone: whole(undone),
+    aside: Array.isArray(aside) ? aside : [],
     confirmed: confirmed ?? {},
   };
 }

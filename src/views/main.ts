@@ -2,46 +2,36 @@
 import "./paper.css";
 import "./controls.css";
 import "./page.css";
-import "./pictures.css";
 import "./tables.css";
 import "./print.css";
-import { readPage } from "../document/read.ts";
 import { address, readAddress } from "./address.ts";
+import { beside } from "./beside.ts";
 import { changedBar } from "./changed-bar.ts";
 import { el, replace } from "./dom.ts";
 import { fileField, saveFile } from "./files.ts";
-import { beginAnew } from "./keeper.ts";
+import { keptOf } from "./keeper.ts";
 import { keptIds } from "./kept.ts";
 import { firstNotebook, notebookIds, notebookName, notebookText } from "./notebooks.ts";
-import { openProblems } from "./open-problems.ts";
 import { type PageView, pageView } from "./page-view.ts";
 import { type Panels, panels } from "./panels.ts";
 import { openedDetailsOnPaper } from "./paper.ts";
 import { lineId, rowId } from "./row.ts";
-import { openSession, type Session } from "./session.ts";
-import { givenOfSource } from "./source-key.ts";
+import { openSession, type Session, type Unopened } from "./session.ts";
 import { statusLine } from "./status-line.ts";
 import { topBar } from "./top-bar.ts";
-import { unitPanel } from "./units/unit-panel.ts";
 
 const status = statusLine();
 const behind: Panels = panels();
-const units = unitPanel();
 const holder = el("main", { id: "page" });
 const notices = el("div", { class: "notices" });
+const aside = beside();
 const field = fileField(openByHand);
 let session: Session | undefined;
 let shown: PageView | undefined;
 
 const saved = changedBar({
-  undo: () => {
-    const back = session?.undo();
-    if (!back) return;
-    shown?.setText(back.name, back.text);
-    renewBar();
-    const given = givenOfSource(back.name);
-    document.getElementById(given ? `${lineId(given)}-source` : `${lineId(back.name)}-entry`)?.focus();
-  },
+  undo: () => shown?.undo(),
+  redo: () => shown?.redo(),
   save,
   backToFile: () => {
     if (!session) return;
@@ -51,7 +41,7 @@ const saved = changedBar({
 });
 
 const bar = topBar({
-  openUnits: units.open,
+  openUnits: behind.units,
   openFile: () => field.click(),
   save,
   print: () => window.print(),
@@ -66,11 +56,22 @@ function save(): void {
 }
 
 function renewBar(): void {
-  saved.update(
-    session?.isChanged() ?? false,
-    session?.lastChanged() !== undefined,
-    session?.keeping() ?? "kept",
-  );
+  saved.update({
+    changed: session?.isChanged() ?? false,
+    undo: session?.lastChanged() !== undefined,
+    redo: session?.lastUndone() !== undefined,
+    keeping: session?.keeping() ?? "kept",
+  });
+  aside.list(session, (key, text) => shown?.put(key, text));
+}
+
+/** A file that cannot be opened or is gone: what was entered into it is listed and can be let out. */
+function unopened(id: string, file: string, { problems, kept }: Unopened): void {
+  leave();
+  if (problems.length === 0) notHere(id);
+  else void import("./open-problems.ts").then((made) => replace(holder, made.openProblems(file, problems)));
+  if (kept) aside.only(id, file, kept, () => void show(id));
+  bar.update(pages(), id);
 }
 
 let asked = 0;
@@ -80,21 +81,18 @@ async function show(id: string): Promise<void> {
   const mine = asked;
   const opened = id.startsWith("file:");
   const base = opened ? undefined : await notebookText(id);
-  if (base === undefined && !opened) return notHere(id);
   if (session?.id === id) leave(); // lets go of what it keeps, so that it can be opened again
   const file = opened ? id.slice("file:".length) : `${id}.yaml`;
-  const next = await openSession(id, file, base, renewBar);
-  if (next && "live" in next) await next.live.settle();
+  const isGone = base === undefined && !opened;
+  const next = isGone
+    ? { problems: [], kept: await keptOf(id) }
+    : await openSession(id, file, base, renewBar);
+  if ("live" in next) await next.live.settle();
   if (mine !== asked) {
-    if (next && "live" in next) next.dispose(); // another page was asked for meanwhile
+    if ("live" in next) next.dispose(); // another page was asked for meanwhile
     return;
   }
-  if (!next) return notHere(id);
-  if (!("live" in next)) {
-    leave();
-    replace(holder, openProblems(file, next));
-    return bar.update(pages(), id);
-  }
+  if (!("live" in next)) return unopened(id, file, next);
   leave();
   session = next;
   shown = pageView(next, status, behind, renewBar);
@@ -116,36 +114,31 @@ function leave(): void {
 }
 
 function notHere(id: string): void {
-  leave();
   const words =
     notebookIds.length === 0
       ? "There is no page in this folder yet. Open a page file."
       : `There is no page called ${id} here. Choose one under Pages, or open a file.`;
   replace(holder, el("article", { class: "page empty" }, el("h1", {}, "No page"), el("p", {}, words)));
-  bar.update(pages(), id);
 }
 
 /** A file that cannot be read is answered in place; the page that is open stays as it is. */
 function openByHand(name: string, text: string): void {
-  const { page, problems } = readPage(text, name);
-  if (!page || problems.length > 0) {
-    replace(
+  void import("./aside/open-file.ts").then(({ openFile }) =>
+    openFile(name, text, {
+      current: session?.id,
       notices,
-      openProblems(name, problems, () => replace(notices)),
-    );
-    notices.querySelector("h2")?.focus();
-    return;
-  }
-  const id = `file:${name}`;
-  if (session?.id === id) leave();
-  void beginAnew(id, text).then(() => {
-    if (readAddress(location.hash).page === id) void show(id);
-    else location.hash = address(id);
-  });
+      leave,
+      show: (id) => {
+        if (readAddress(location.hash).page === id) void show(id);
+        else location.hash = address(id);
+      },
+    }),
+  );
 }
 
+/** Files opened by hand, and pages of the folder that are gone while something of them is kept. */
 const pages = () =>
-  [...notebookIds, ...keptIds().filter((id) => id.startsWith("file:"))].map((id) => ({
+  [...notebookIds, ...keptIds().filter((id) => !notebookIds.includes(id))].map((id) => ({
     id,
     name: notebookName(id),
     address: address(id),
@@ -174,12 +167,30 @@ const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && (target.matches("input, textarea, select") || target.isContentEditable);
 
 document.addEventListener("keydown", (event) => {
-  if (event.key !== "u" || event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
-  if (document.querySelector("dialog[open]")) return;
+  if (event.altKey || document.querySelector("dialog[open]")) return;
+  const key = event.key.toLowerCase();
+  const isCommand = event.ctrlKey || event.metaKey;
+  const isRedo = key === "y" || (key === "z" && event.shiftKey);
+  const act = isCommand
+    ? isRedo
+      ? shown?.redo
+      : key === "z"
+        ? shown?.undo
+        : undefined
+    : key === "u"
+      ? behind.units
+      : undefined;
+  if (!act || isTyping(event.target)) return; // a text entry takes back its own letters
   event.preventDefault();
-  units.open();
+  act();
+});
+// Leaving an entry, Enter in it, or typing over all that stands in it begins a change of its own.
+for (const ends of ["change", "focusout"]) holder.addEventListener(ends, () => session?.endStretch());
+holder.addEventListener("beforeinput", ({ target }) => {
+  if (!(target instanceof HTMLInputElement) || target.value === "") return;
+  if (target.selectionStart === 0 && target.selectionEnd === target.value.length) session?.endStretch();
 });
 window.addEventListener("hashchange", () => void follow());
 openedDetailsOnPaper();
-document.body.append(bar.element, field, notices, holder, saved.element, status.element, units.element);
+document.body.append(bar.element, field, notices, aside.element, holder, saved.element, status.element);
 void follow();

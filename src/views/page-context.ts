@@ -17,8 +17,11 @@ export interface PageContext {
   readonly edit: (name: string, text: string) => void;
   /** Takes back the last change of the page. */
   readonly undo: () => void;
+  /** Makes it again. */
+  readonly redo: () => void;
   /** The entry or reading that the last change was made to. */
   readonly lastChanged: () => string | undefined;
+  readonly lastUndone: () => string | undefined;
   readonly keeping: () => Keeping;
   /** Opens the entry screen of a reading, at one place of it if asked. */
   readonly enterReadings: (name: string, place?: string) => void;

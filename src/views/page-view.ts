@@ -6,7 +6,7 @@ import { itemView } from "./items/item-view.ts";
 import { namesRead } from "./names-read.ts";
 import type { ItemView, PageContext } from "./page-context.ts";
 import type { Panels } from "./panels.ts";
-import type { Session } from "./session.ts";
+import type { Session, Shown } from "./session.ts";
 import { givenOfSource } from "./source-key.ts";
 import { changeSentence, type StatusLine } from "./status-line.ts";
 import { summary } from "./summary.ts";
@@ -14,7 +14,10 @@ import { titleBlock } from "./title-block.ts";
 
 export interface PageView {
   readonly element: HTMLElement;
-  readonly setText: (name: string, text: string) => void;
+  /** Puts a text into an entry or a reading, as if it were typed. */
+  readonly put: (key: string, text: string) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
   readonly refresh: () => void;
   readonly dispose: () => void;
 }
@@ -32,7 +35,7 @@ export function pageView(
   let edited: string | undefined;
   const edit = (name: string, text: string): void => {
     edited = givenOfSource(name) ?? name;
-    session.edit(name, text);
+    if (!session.edit(name, text)) setText(name, session.typed(name)); // nothing stands that is not kept
     onChange();
   };
   const setText = (key: string, text: string): void => {
@@ -40,18 +43,31 @@ export function pageView(
     if (given === undefined) views.get(key)?.setText?.(text);
     else views.get(given)?.setSource?.(text);
   };
-  const undo = (): void => {
-    const back = session.undo();
+  const put = (key: string, text: string): void => {
+    session.endStretch();
+    edit(key, text);
+    setText(key, session.typed(key));
+  };
+  /** The line is brought into sight; the focus stays, so that the next step is one press as well. */
+  const step = (back: Shown | undefined): void => {
     if (!back) return;
     edited = givenOfSource(back.name) ?? back.name;
     setText(back.name, back.text);
+    views.get(edited)?.element.scrollIntoView({ block: "nearest" });
     onChange();
   };
-  const context = contextOf(session, panels, { edit, undo });
+  const undo = () => step(session.undo());
+  const redo = () => step(session.redo());
+  const confirm = (name: string, text: string): void => {
+    session.confirm(name, text);
+    first.update(live.lines());
+  };
+  const context = contextOf(session, panels, { edit, undo, redo, confirm });
   const title = titleBlock(session);
   const first = summary(context);
   const element = el("article", { class: "page" }, title.element, first.element);
   element.append(...lines(context, views));
+  if (session.keeping() === "another tab") readOnly(element);
   first.update(live.lines());
 
   const stop = live.subscribe((changed) => {
@@ -71,13 +87,19 @@ export function pageView(
   });
   return {
     element,
-    setText,
+    put,
+    undo,
+    redo,
     refresh: title.update,
     dispose: stop,
   };
 }
 
-function contextOf(session: Session, panels: Panels, acts: Pick<PageContext, "edit" | "undo">): PageContext {
+function contextOf(
+  session: Session,
+  panels: Panels,
+  acts: Pick<PageContext, "edit" | "undo" | "redo" | "confirm">,
+): PageContext {
   const { live } = session;
   const { items } = live.page;
   const numbers = new Map(items.map((item, i) => [lineName(item), i + 1]));
@@ -92,15 +114,21 @@ function contextOf(session: Session, panels: Panels, acts: Pick<PageContext, "ed
     address: (name, row) => address(session.id, name, row),
     typed: session.typed,
     lastChanged: session.lastChanged,
+    lastUndone: session.lastUndone,
     keeping: session.keeping,
     enterReadings: (name, place) => panels.enterReadings(context, name, place),
     importTable: (name) => panels.importTable(context, name),
-    confirm: session.confirm,
     isConfirmed: session.isConfirmed,
     why: (name, output, row) => panels.why(context, name, output, row),
     outputsRead: (name) => read.get(name) ?? new Set(),
   };
   return context;
+}
+
+/** Another tab keeps this page: what would be lost cannot be entered. */
+function readOnly(element: HTMLElement): void {
+  for (const entry of element.querySelectorAll("input")) entry.readOnly = true;
+  for (const choice of element.querySelectorAll("select")) choice.disabled = true;
 }
 
 /** Every line, with a heading where a stage begins. */

@@ -10,6 +10,7 @@ import { onScreen } from "./on-screen.ts";
 import type { PageContext } from "./page-context.ts";
 import { inPlace } from "./problem-note.ts";
 import { stepsOf } from "./readings/places.ts";
+import { withUnit } from "./readings/reading-words.ts";
 import type { Exception } from "./summary.ts";
 import { capital, counted } from "./words.ts";
 
@@ -142,7 +143,7 @@ function ofReadings({ name, item, value }: Line): readonly Exception[] {
           {
             mark: "odd" as const,
             name,
-            words: `${odd.length} of ${all} asked about: ${odd.map((step) => step.words).join("; ")}.`,
+            words: `${odd.length} of ${all} asked about: ${odd.map(({ words, text, unit }) => `${words}, ${withUnit(text, unit)}`).join("; ")}.`,
           },
         ]
       : []),

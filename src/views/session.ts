@@ -4,9 +4,9 @@ import { fetchPage } from "../engine/fetch-page.ts";
 import type { OpenPage } from "../engine/opened.ts";
 import type { Problem } from "../problem.ts";
 import { type Keeper, type Keeping, keeperOf } from "./keeper.ts";
-import { asItCame, type Change, type Kept } from "./kept.ts";
+import { type Aside, asItCame, type Change, type Kept } from "./kept.ts";
 import { givenOfSource, sourceKey } from "./source-key.ts";
-import { backwards, spliced, spliceOf } from "./splice.ts";
+import { backwards, type Splice, spliced, spliceOf } from "./splice.ts";
 
 export interface Session {
   readonly id: string;
@@ -14,11 +14,22 @@ export interface Session {
   readonly live: OpenPage;
   /** What stands in an entry or in the rows of a reading now. */
   readonly typed: (name: string) => string;
-  readonly edit: (name: string, text: string) => void;
+  /** Says whether it was taken: a page that another tab keeps takes nothing that would be lost. */
+  readonly edit: (name: string, text: string) => boolean;
+  /** What is typed next is a change of its own. */
+  readonly endStretch: () => void;
   /** Takes back the last change; gives the entry to show again. */
-  readonly undo: () => { readonly name: string; readonly text: string } | undefined;
+  readonly undo: () => Shown | undefined;
+  /** Makes the change again that was last taken back. */
+  readonly redo: () => Shown | undefined;
   /** Name of the entry or reading that the last change was made to. */
   readonly lastChanged: () => string | undefined;
+  readonly lastUndone: () => string | undefined;
+  /** What stands at a key of the page now, the file's own text where nothing else does. */
+  readonly standing: (key: string) => string | undefined;
+  /** Entries that do not stand in the page. */
+  readonly aside: () => readonly Aside[];
+  readonly letGo: (aside: Aside) => void;
   readonly isChanged: () => boolean;
   readonly keeping: () => Keeping;
   readonly markSaved: () => void;
@@ -29,25 +40,37 @@ export interface Session {
   readonly dispose: () => void;
 }
 
+export interface Shown {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** A file that cannot be opened, and what was entered into it before. */
+export interface Unopened {
+  readonly problems: readonly Problem[];
+  readonly kept: Kept | undefined;
+}
+
 /**
  * `base` is the file's text, or not given for a file opened by hand, which stands in the store. What was typed
- * here last time is typed into it again, so that an entry is read by the kind the file gave it, and a file that
- * has moved on since keeps its own changes.
+ * here last time is typed into it again, so that an entry is read by the kind the file gave it. A file that has
+ * moved on since keeps its own changes, and what was entered against them is kept aside.
  */
 export async function openSession(
   id: string,
   file: string,
   base: string | undefined,
   onKeeping: () => void,
-): Promise<Session | readonly Problem[] | undefined> {
+): Promise<Session | Unopened> {
   const keeper = await keeperOf(id, onKeeping);
   const text = base ?? keeper.found?.base;
   const live = text === undefined ? undefined : await fetchPage(text, file);
   if (text === undefined || !live || !("settle" in live)) {
     keeper.dispose();
-    return live && !("settle" in live) ? live : undefined;
+    return { problems: live && !("settle" in live) ? live : [], kept: keeper.found };
   }
-  const kept = keeper.found ?? asItCame(text);
+  const found = keeper.found ?? asItCame(text);
+  const kept = found.base === text ? found : (await import("./moved-on.ts")).movedOn(found, live.page, text);
   const inFile = typedIn(live.page);
   const typed = new Map(inFile);
   for (const [name, words] of Object.entries(kept.typed)) {
@@ -95,34 +118,42 @@ interface Edit {
   readonly name: string;
   readonly before: string;
   readonly text: string;
-  /** An entry typed at a stretch is one change; in a table each reading is one. */
+  /** Typed at a stretch into one entry, it is one change; in a table each reading is one. */
   readonly goesOn: boolean;
 }
 
-function journalled(changes: readonly Change[], { name, before, text, goesOn }: Edit): Change[] {
+function journalled(changes: readonly Change[], { name, before, text, goesOn }: Edit): readonly Change[] {
   const last = changes.at(-1);
   if (!goesOn || last?.name !== name)
     return [...changes.slice(1 - longestJournal), { name, ...spliceOf(before, text) }];
-  return [...changes.slice(0, -1), { name, ...spliceOf(spliced(before, backwards(last)), text) }];
+  const begun = spliced(before, backwards(last));
+  const rest = changes.slice(0, -1);
+  return begun === text ? rest : [...rest, { name, ...spliceOf(begun, text) }];
 }
 
 function session({ id, file, live, inFile, typed, keeper, start }: Start): Session {
-  let { confirmed, saved, count } = start;
-  let changes = [...start.changes];
+  let { confirmed, saved, count, changes, undone, aside } = start;
+  let isStretch = false;
   /** Compared entry by entry: the file's text is only made when it is saved. */
   const edits = () => Object.fromEntries([...typed].filter(([name, text]) => text !== inFile.get(name)));
   const isChanged = () => [...typed].some(([name, text]) => text !== (saved[name] ?? inFile.get(name)));
   const store = (now = edits()) => {
     const isFileOpenedByHand = id.startsWith("file:");
     count += 1;
-    const isAsItCame = [now, saved, confirmed].every((part) => Object.keys(part).length === 0);
+    const isAsItCame = [now, saved, confirmed, aside, undone].every((part) => Object.keys(part).length === 0);
     if (isAsItCame && !isFileOpenedByHand) keeper.forget();
-    else keeper.keep({ count, base: start.base, typed: now, saved, changes, confirmed });
+    else keeper.keep({ count, base: start.base, typed: now, saved, changes, undone, aside, confirmed });
   };
   const change = (name: string, text: string): void => {
     typed.set(name, text);
     put(live, name, text);
     store();
+  };
+  const again = (name: string, splice: Splice): Shown => {
+    const text = spliced(typed.get(name) ?? "", splice);
+    isStretch = false;
+    change(name, text);
+    return { name, text };
   };
   if (start.count > 0 || id.startsWith("file:")) store();
   return {
@@ -131,29 +162,55 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
     live,
     typed: (name) => typed.get(name) ?? "",
     edit: (name, text) => {
+      if (keeper.state() === "another tab") return false;
       const before = typed.get(name) ?? "";
-      if (before === text) return;
-      const goesOn = live.line(givenOfSource(name) ?? name)?.item.kind === "given";
-      changes = journalled(changes, { name, before, text, goesOn });
+      if (before === text) return true;
+      changes = journalled(changes, { name, before, text, goesOn: isStretch });
+      undone = [];
+      isStretch = live.line(givenOfSource(name) ?? name)?.item.kind === "given";
       change(name, text);
+      return true;
+    },
+    endStretch: () => {
+      isStretch = false;
     },
     undo: () => {
-      const last: Change | undefined = changes.pop();
-      if (!last) return undefined;
-      const text = spliced(typed.get(last.name) ?? "", backwards(last));
-      change(last.name, text);
-      return { name: last.name, text };
+      const last = changes.at(-1);
+      if (!last || keeper.state() === "another tab") return undefined;
+      changes = changes.slice(0, -1);
+      undone = [...undone, last];
+      return again(last.name, backwards(last));
+    },
+    redo: () => {
+      const next = undone.at(-1);
+      if (!next || keeper.state() === "another tab") return undefined;
+      undone = undone.slice(0, -1);
+      changes = [...changes, next];
+      return again(next.name, next);
     },
     lastChanged: () => changes.at(-1)?.name,
+    lastUndone: () => undone.at(-1)?.name,
+    standing: (key) => {
+      const given = givenOfSource(key);
+      if (given === undefined) return typed.get(key);
+      return typed.has(key) ? (live.sourceOf(given) ?? "") : undefined;
+    },
+    aside: () => aside,
+    letGo: (one) => {
+      aside = aside.filter((other) => other !== one);
+      store();
+    },
     isChanged,
     keeping: keeper.state,
     markSaved: () => {
       saved = edits();
       changes = [];
+      undone = [];
       store();
     },
     backToFile: () => {
       changes = [];
+      undone = [];
       store(saved);
     },
     confirm: (name, text) => {

@@ -34,6 +34,7 @@ const held = (value: CheckValue): readonly string[] =>
 export function exceptions(
   lines: readonly Line[],
   itemOf: PageContext["itemOf"] = () => undefined,
+  isMeant: (name: string) => boolean = () => false,
 ): readonly Exception[] {
   const waiting = new Map<string, number>();
   for (const { name, guilty } of lines)
@@ -63,6 +64,8 @@ export function exceptions(
     }
     if (value.type === "solution")
       return value.solution.warnings.map((warning) => ({ mark: "warning", name, words: shortly(warning) }));
+    if (value.type === "quantity" && value.confirm && !isMeant(name))
+      return [{ mark: "warning", name, words: askedWords(value.confirm) }];
     return rowExceptions(line, itemOf);
   });
   const order: readonly Mark[] = [
@@ -75,6 +78,10 @@ export function exceptions(
   ];
   return [...found].sort((a, b) => order.indexOf(a.mark) - order.indexOf(b.mark));
 }
+
+/** "24,5 mm": the comma is read as a decimal mark, 24.5; is that meant? */
+const askedWords = ({ got, why, hint }: Problem): string =>
+  onScreen(`${got ?? ""}: ${why ?? hint ?? ""}`).replace(/[^?.]$/, "$&.");
 
 const mostAside = 8;
 
@@ -183,7 +190,7 @@ export function summary(context: PageContext): Summary {
     el("div", { class: "findings" }, list, counts, rests),
   );
   const update = (lines: readonly Line[]): void => {
-    const found = exceptions(lines, context.itemOf);
+    const found = exceptions(lines, context.itemOf, (name) => context.isConfirmed(name, context.typed(name)));
     const judged = lines.flatMap(statesOf);
     const proven = judged.filter((state) => state === "proven").length;
     const checks = judged.length;

@@ -1,5 +1,4 @@
 // The title block, as on a drawing: machine, title, and what makes this page this page.
-import { readPage } from "../document/read.ts";
 import { type Child, el } from "./dom.ts";
 import { lazily } from "./lazily.ts";
 import type { Session } from "./session.ts";
@@ -21,7 +20,7 @@ const cell = (label: string, ...children: readonly Child[]): HTMLElement =>
   );
 
 /** Fetched after the first screen, which does not wait for it. */
-const fingerprints = lazily(() => import("../document/fingerprint.ts"), "soon");
+const identities = lazily(() => import("./identity.ts"), "soon");
 
 export function titleBlock(session: Session): TitleBlock {
   const { page } = session.live;
@@ -51,18 +50,10 @@ export function titleBlock(session: Session): TitleBlock {
   const identify = (): void => {
     asked += 1;
     const mine = asked;
-    const now = readPage(session.live.text(), session.file).page ?? page;
-    // Without a secure context there is no digest; the page is then shown without one.
-    const show = (words: string): void => {
-      if (mine !== asked) return;
-      content.textContent = words;
-      repeatOnPaper(page.title, page.revision, words);
-    };
-    if (globalThis.isSecureContext)
-      fingerprints.use(async ({ contentFingerprint, shortFingerprint }) =>
-        show(shortFingerprint(await contentFingerprint(now))),
-      );
-    else show("not computed here");
+    identities.use(async ({ identify: identified }) => {
+      const words = await identified(session);
+      if (mine === asked) content.textContent = words;
+    });
   };
   const update = (): void => {
     state.textContent = session.isChanged() ? "draft, changed here" : "draft";
@@ -72,17 +63,4 @@ export function titleBlock(session: Session): TitleBlock {
   };
   update();
   return { element, update };
-}
-
-const marginBoxes = new CSSStyleSheet();
-
-/** Margin boxes carry title, revision and content on every printed page where the browser knows them. */
-function repeatOnPaper(title: string, revision: string | undefined, content: string): void {
-  const quoted = (text: string) =>
-    `"${text.replaceAll("\\", "\\\\").replaceAll('"', '\\"').replaceAll("\n", " ")}"`;
-  const facts = [revision && `revision ${revision}`, `content ${content}`].filter(Boolean).join(" · ");
-  marginBoxes.replaceSync(
-    `@page { @top-left { content: ${quoted(title)} } @bottom-left { content: ${quoted(facts)} } }`,
-  );
-  if (!document.adoptedStyleSheets.includes(marginBoxes)) document.adoptedStyleSheets.push(marginBoxes);
 }

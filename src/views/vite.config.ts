@@ -71,6 +71,11 @@ export default defineConfig({
               test: /src\/(?:formula\/|(?:verdict|standing|median|grouped)\.ts$)|\/mathjs\/|methods\/(?:solution|fold-columns|stated-doubt)\.ts$/,
               priority: 1,
             },
+            {
+              name: "places",
+              test: /src\/document\/(?:markdown(?:-inline)?|bound-formulas|reading-table|csv|csv-fields|column-heading|decimal-mark|names|place-words)\.ts$|src\/views\/readings\/(?:places|reading-words)\.ts$/,
+              priority: 1,
+            },
           ],
         },
       },

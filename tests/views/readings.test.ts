@@ -3,6 +3,7 @@ import { assert, constantFrom, property, string } from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { ReadingItem } from "../../src/document/item.ts";
 import { readPage } from "../../src/document/read.ts";
+import type { TableValue } from "../../src/engine/line.ts";
 import { readingValue } from "../../src/engine/reading.ts";
 import { isProblem, type Problem, sentence } from "../../src/problem.ts";
 import { quantity } from "../../src/units/quantity.ts";
@@ -197,6 +198,60 @@ describe("rows", () => {
     const steps = stepsOf(holes, tableOf(after));
     expect(steps[1]).toMatchObject({ state: "missing", reason: "not read: surface scored" });
     expect(nextWanted(steps, 0)).toBe(2);
+  });
+  describe("of several quantities", () => {
+    const { uncertainty: _uncertainty, ...bare } = holes;
+    const record: ReadingItem = {
+      ...bare,
+      columns: { position: "tag", read: "torque", angle: "angle", wrench: "tag" },
+      key: ["position"],
+      expect: { position: ["5", "15"] },
+      odd: { angle: "4 deg" },
+    };
+    const start = "position,read/N.m,angle/deg,wrench\n";
+    const table = (text: string): TableValue => {
+      const value = readingValue(record, text, "page");
+      if (isProblem(value) || value.type !== "table") throw new Error("no table");
+      return value;
+    };
+    const steps = (text: string) => stepsOf(record, table(text));
+    const step = (text: string, words: string) => {
+      const found = steps(text).find((one) => one.words === words);
+      if (!found) throw new Error(words);
+      return { item: record, rows: text, step: found };
+    };
+    test("a refused one stays refused while the others of its row are read", () => {
+      const refused = ok(cannotRead(step(start, "hole 5, wrench"), "no tag on it", "fitter B"));
+      expect(steps(refused)[2]).toMatchObject({ state: "missing", reason: "wrench not read: no tag on it" });
+      expect(nextWanted(steps(refused), 2)).toBe(3);
+      expect(nextWanted(steps(refused), -1)).toBe(0); // the torque of the same row is still wanted
+      const read = ok(take(step(refused, "hole 5, read"), "529"));
+      expect(read).toBe(
+        "position,read/N.m,angle/deg,wrench,reason,by\n5,529,,,wrench not read: no tag on it,fitter B\n",
+      );
+      const both = ok(cannotRead(step(read, "hole 5, angle"), "dial hidden", "fitter B"));
+      expect(
+        steps(both)
+          .slice(1)
+          .map(({ reason }) => reason),
+      ).toEqual(["angle not read: dial hidden", "wrench not read: no tag on it", "", "", ""]);
+      const later = ok(take(step(both, "hole 5, angle"), "12"));
+      expect(steps(later)[1]).toMatchObject({ text: "12", state: "entered" });
+      expect(steps(later)[2]).toMatchObject({ state: "missing", reason: "wrench not read: no tag on it" });
+    });
+    test("a blank beside the reason of a correction is wanted", () => {
+      const text = "position,read/N.m,angle/deg,wrench,reason\n5,392,12,W1,\n5,529,,W1,lbf.ft scale\n";
+      expect(nextWanted(steps(text), -1)).toBe(1);
+    });
+    test("a row is odd by the column that is, and by no other", () => {
+      const text = `${start}5,529,12,W1\n15,530,13,W1\n5,1,1,W1\n`;
+      const { key: _key, expect: _expect, ...three } = record;
+      const value = readingValue(three, text.replace("5,1,1", "6,531,40"), "page");
+      if (isProblem(value) || value.type !== "table") throw new Error("no table");
+      expect(stepsOf(three, value).flatMap(({ state, words }) => (state === "odd" ? [words] : []))).toEqual([
+        "row 3, angle",
+      ]);
+    });
   });
   test("what may stay blank is not wanted", () => {
     const item = { ...holes, may: ["diameter"] };

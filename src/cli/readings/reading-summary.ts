@@ -41,6 +41,7 @@ function nothingYet(item: ReadingItem): TableValue {
     rows: 0,
     missing: 0,
     states: [],
+    oddIn: new Map(),
     key,
     setAside: [],
     wanted: [],

@@ -13,6 +13,7 @@ export interface DrawActions {
   readonly choose: (text: string) => void;
   readonly cannotRead: () => void;
   readonly setAside: () => void;
+  readonly redo: () => void;
 }
 
 export function drawAll(flow: Flow, actions: DrawActions): void {
@@ -47,7 +48,8 @@ export function drawAll(flow: Flow, actions: DrawActions): void {
 const keepingWords = {
   kept: "Each reading is kept on this device as it is entered.",
   "not kept": "This browser does not keep what is entered. Save the file before you leave.",
-  "another tab": "This page is open in another tab; what is entered here is not kept. Close one of them.",
+  "another tab":
+    "Open in another tab, which keeps what is entered: nothing is taken here. Close one of them.",
 } as const;
 
 function doneWords(steps: readonly Step[]): string {
@@ -65,6 +67,7 @@ function actionsAt(flow: Flow, step: Step, actions: DrawActions): readonly Child
     ...choices.map((text) => button(text, () => actions.choose(text))),
     step.state === "missing" && button("Cannot be read", actions.cannotRead),
     step.text !== "" && step.state !== "set aside" && button("Set aside", actions.setAside),
+    flow.context.lastUndone() === flow.name && button("Put back", actions.redo),
   ];
 }
 

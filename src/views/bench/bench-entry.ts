@@ -8,7 +8,7 @@ import { inPlace } from "../problem-note.ts";
 import { labelOf } from "../words.ts";
 import { benchParts } from "./bench-parts.ts";
 import { firstWanted, type Spot, spotOf } from "./bench-state.ts";
-import { askReason, enter, undo } from "./entering.ts";
+import { askReason, enter, redo, undo } from "./entering.ts";
 import { type Flow, goTo, leaveAsk, typed, walk } from "./flow.ts";
 
 export interface Bench {
@@ -26,6 +26,12 @@ export function bench(): Bench {
     leaveAsk(flow);
   });
   element.addEventListener("keydown", (event) => {
+    const back = flow && stepKey(event, flow.parts.entry);
+    if (flow && back) {
+      event.preventDefault();
+      (back === "undo" ? undo : redo)(flow);
+      return;
+    }
     const isElsewhere = event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey;
     if (!flow || isElsewhere || !/^[\d.]$/.test(event.key)) return;
     event.preventDefault();
@@ -45,6 +51,16 @@ export function bench(): Bench {
       if (flow) begin(flow, place);
     },
   };
+}
+
+/** Ctrl+Z and its way back, where the focus is in no field that has letters of its own to take back. */
+function stepKey(event: KeyboardEvent, entry: HTMLInputElement): "undo" | "redo" | undefined {
+  const key = event.key.toLowerCase();
+  const { target } = event;
+  const hasLetters = target instanceof HTMLInputElement && (target !== entry || entry.value !== "");
+  if (hasLetters || event.altKey || !(event.ctrlKey || event.metaKey)) return undefined;
+  if (key === "y" || (key === "z" && event.shiftKey)) return "redo";
+  return key === "z" ? "undo" : undefined;
 }
 
 const unreadable = (found: Problem, close: () => void): HTMLElement =>
@@ -71,6 +87,7 @@ function flowOf(context: PageContext, name: string, spot: Spot, close: () => voi
     },
     cannotRead: () => askReason(flow, "cannot read"),
     setAside: () => askReason(flow, "set aside"),
+    redo: () => redo(flow),
   };
   const flow: Flow = { context, name, parts, acts, spot, at: 0, pending: undefined, said: "" };
   return flow;

@@ -12,10 +12,18 @@ import { cannotRead, correct, setAside, type Taken, take } from "./take.ts";
 export function enter(flow: Flow): void {
   const step = stepAt(flow);
   if (flow.pending !== undefined || !step) return;
+  if (isRefused(flow)) return;
   const written = flow.parts.entry.value.trim();
   if (written !== "") weigh(flow, step, written);
   else if (step.text !== "") advance(flow);
   else say(flow, "Type the reading first; if there is none, say that it cannot be read.");
+}
+
+/** What would be lost is not taken. */
+function isRefused(flow: Flow): boolean {
+  if (flow.context.keeping() !== "another tab") return false;
+  say(flow, "Not taken: this page is open in another tab, which keeps it. Close one of them and load again.");
+  return true;
 }
 
 function weigh(flow: Flow, step: Step, written: string): void {
@@ -51,6 +59,7 @@ type Purpose = "correct" | "set aside" | "cannot read";
 export function askReason(flow: Flow, purpose: Purpose, text = ""): void {
   const step = stepAt(flow);
   if (!step) return;
+  if (isRefused(flow)) return;
   const taken = takenAt(flow, step);
   const done: Readonly<Record<Purpose, (reason: string, by: string) => string | Problem>> = {
     correct: (reason, by) => correct(taken, text, reason, by),
@@ -87,12 +96,19 @@ function renew(flow: Flow): void {
 }
 
 export function undo(flow: Flow): void {
-  if (flow.context.lastChanged() === flow.name) {
-    const before = flow.spot;
-    flow.context.undo();
-    renew(flow);
-    const at = changedStep(before, flow.spot);
-    flow.said = `Taken back: ${flow.spot.steps[at]?.words ?? "the last entry"}.`;
-    goTo(flow, at >= 0 ? at : flow.at);
-  } else say(flow, "Nothing of this table is left to take back.");
+  if (flow.context.lastChanged() === flow.name) step(flow, flow.context.undo, "Taken back");
+  else say(flow, "Nothing of this table is left to take back.");
+}
+
+export function redo(flow: Flow): void {
+  if (flow.context.lastUndone() === flow.name) step(flow, flow.context.redo, "Put back");
+}
+
+function step(flow: Flow, make: () => void, says: string): void {
+  const before = flow.spot;
+  make();
+  renew(flow);
+  const at = changedStep(before, flow.spot);
+  flow.said = `${says}: ${flow.spot.steps[at]?.words ?? "the last entry"}.`;
+  goTo(flow, at >= 0 ? at : flow.at);
 }

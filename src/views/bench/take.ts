@@ -1,6 +1,7 @@
 // What an entry does to the rows of a reading. Nothing is ever written over: a blank is filled, a correction is a
 // row of its own with its reason, and what is set aside keeps its value.
 import type { ReadingItem } from "../../document/item.ts";
+import { inWords, keyColumns } from "../../document/place-words.ts";
 import {
   changedRows,
   type Fields,
@@ -13,7 +14,7 @@ import {
   withRow,
 } from "../../document/rows-text.ts";
 import { isProblem, type Problem } from "../../problem.ts";
-import { keyColumns, type Step } from "../readings/places.ts";
+import { askedColumns, isNotRead, notRead, type Step, saidOf } from "../readings/places.ts";
 
 export interface Taken {
   readonly item: ReadingItem;
@@ -22,25 +23,27 @@ export interface Taken {
   readonly step: Step;
 }
 
-/** Begins the reason of a place where nothing could be read. */
-export const notRead = "not read";
-
 const placeFields = ({ step }: Taken): Fields => Object.fromEntries(step.place);
 
-const reasonIn = (rows: RowsText, reason: string | undefined): Fields =>
-  reason !== undefined && has(rows, "reason") ? { reason } : {};
+/** A reason more beside those that the row has. */
+const reasonIn = (rows: RowsText, row: number | undefined, reason: string | undefined): Fields =>
+  reason !== undefined && has(rows, "reason") ? { reason: [...said(rows, row), reason].join("; ") } : {};
+
+const said = (rows: RowsText, row: number | undefined): readonly string[] =>
+  row === undefined ? [] : saidOf(fieldsOf(rows, row)["reason"] ?? "");
 
 /** A reading where none was. */
 export function take(taken: Taken, text: string, reason?: string): string | Problem {
   const { item, step } = taken;
   return changedRows(item, taken.rows, (rows) => {
-    const value = { [step.column]: text, ...reasonIn(rows, reason) };
+    const value = { [step.column]: text, ...reasonIn(rows, step.row, reason) };
     if (step.row === undefined) return withRow(rows, { ...placeFields(taken), ...value });
-    if (!step.reason.startsWith(notRead)) return withFields(rows, step.row, value);
+    if (!isNotRead(step.reason)) return withFields(rows, step.row, value);
+    const others = said(rows, step.row).filter((part) => part !== step.reason && !part.startsWith(notRead));
     return withRow(rows, {
       ...fieldsOf(rows, step.row),
       state: "",
-      reason: reason ?? "read later",
+      reason: [...others, reason ?? "read later"].join("; "),
       ...(has(rows, "by") && { by: "" }),
       [step.column]: text,
     });
@@ -86,9 +89,11 @@ export function setAside(taken: Taken, reason: string, by: string): string | Pro
 
 /** Leaves the reading missing, with a note that says why. */
 export function cannotRead(taken: Taken, why: string, by: string): string | Problem {
-  const { step } = taken;
+  const { item, step } = taken;
   return withReasons(taken, ["reason", "by"], (rows) => {
-    const reason = `${notRead}: ${why}`;
+    const which = askedColumns(item).length > 1 ? `${inWords(step.column)} ` : "";
+    const others = said(rows, step.row).filter((part) => part !== step.reason);
+    const reason = [...others, `${which}${notRead}: ${why}`].join("; ");
     if (step.row === undefined) return withRow(rows, { ...placeFields(taken), reason, by });
     return withFields(rows, step.row, { reason, by });
   });

@@ -2,11 +2,12 @@
 import { isQuantity, kindOfQuantity, meantBy, parted, unitSaid } from "../../document/column-heading.ts";
 import type { CsvTable, Heading } from "../../document/csv.ts";
 import type { ReadingItem } from "../../document/item.ts";
+import { keyColumns } from "../../document/place-words.ts";
 import type { Fields } from "../../document/rows-text.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import type { Kind } from "../../units/kind.ts";
 import { unit } from "../../units/unit.ts";
-import { askedColumns, keyColumns } from "../readings/places.ts";
+import { askedColumns } from "../readings/places.ts";
 
 export interface ImportColumn {
   readonly at: number;

@@ -3,6 +3,7 @@
 import { isQuantity, meantBy } from "../../document/column-heading.ts";
 import { readCsv } from "../../document/csv.ts";
 import type { DecimalMark, Delimiter, ReadingItem } from "../../document/item.ts";
+import { keyColumns } from "../../document/place-words.ts";
 import { withRemarkColumns } from "../../document/remark-columns.ts";
 import {
   type Fields,
@@ -15,7 +16,6 @@ import {
 } from "../../document/rows-text.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { keyColumns } from "../readings/places.ts";
 import { mostCharacters, tooLarge } from "./file-text.ts";
 import { type ColumnAnswers, columnFaults, type ImportColumn, importColumns } from "./import-columns.ts";
 import { type FileRow, fileRows } from "./import-rows.ts";

@@ -3,11 +3,11 @@ import { unitHint } from "../../document/column-heading.ts";
 import type { CsvTable } from "../../document/csv.ts";
 import { isBare, pointed } from "../../document/decimal-mark.ts";
 import type { ReadingItem } from "../../document/item.ts";
-import { placeWords } from "../../document/place-words.ts";
+import { keyColumns, placeWords } from "../../document/place-words.ts";
 import type { Fields, RowsText } from "../../document/rows-text.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { oneValue } from "../../units/quantity.ts";
-import { askedColumns, keyColumns } from "../readings/places.ts";
+import { askedColumns } from "../readings/places.ts";
 import type { ImportColumn } from "./import-columns.ts";
 
 export interface FileRow {

@@ -38,6 +38,7 @@ export function givenView(context: PageContext, line: Line, item: GivenItem): It
   /** The type shrinks a little rather than hiding the end of a long entry. */
   const shrink = () => entry.classList.toggle("long", entry.value.length > 16);
   const put = (text: string) => {
+    entry.dispatchEvent(new Event("change", { bubbles: true })); // what was typed before is a change of its own
     entry.value = text;
     shrink();
     context.edit(name, text);

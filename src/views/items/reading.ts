@@ -56,6 +56,7 @@ export function readingView(context: PageContext, line: Line, item: ReadingItem)
     const isTable = !isProblem(value) && value.type === "table";
     element.classList.toggle("unanswered", isProblem(value));
     save.hidden = !isTable;
+    add.disabled = context.keeping() === "another tab";
     enter.classList.toggle("strong", isTable && value.missing > 0);
     enter.textContent =
       isTable && value.missing > 0 ? `Enter readings, ${value.missing} wanted` : "Enter readings";

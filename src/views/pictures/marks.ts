@@ -1,4 +1,5 @@
-// Pieces that every picture draws the same way.
+// Pieces that every picture draws the same way, and their look: both come with the first picture of a page.
+import "../pictures.css";
 import { svg } from "../dom.ts";
 
 export const picture = (width: number, height: number): SVGSVGElement =>

@@ -1,6 +1,6 @@
 // The readings that a table wants, in order: one step for each place and each column to be read there.
 import type { ColumnKind, ReadingItem } from "../../document/item.ts";
-import { inWords, type Place, placeWords } from "../../document/place-words.ts";
+import { inWords, keyColumns, type Place, placeWords } from "../../document/place-words.ts";
 import { remarkColumns } from "../../document/reading-table.ts";
 import type { ReadingState, TableValue } from "../../engine/line.ts";
 
@@ -30,10 +30,6 @@ export function reasonOf(table: TableValue, row: number): string {
   return by === "" ? why : `${why}, ${by}`;
 }
 
-/** Columns that say which reading a row is. */
-export const keyColumns = (item: ReadingItem): readonly string[] =>
-  item.key ?? Object.keys(item.expect ?? {});
-
 /** Columns to be read; a remark is never asked for. */
 export const askedColumns = (item: ReadingItem): readonly string[] =>
   Object.entries(item.columns).flatMap(([name, kind]) =>
@@ -49,10 +45,9 @@ export function stepsOf(item: ReadingItem, table: TableValue): readonly Step[] {
   const places = new Map<string, Place>();
   for (const place of [...expectedPlaces(item, keys), ...rows.places]) places.set(idOf(place), place);
   const columns = askedColumns(item);
-  const labels = columns.length > 1;
   return [...places].flatMap(([id, place]) => {
     const row = rows.current.get(id);
-    return columns.map((column) => stepAt({ item, table, id, place, row, column, labels }));
+    return columns.map((column) => stepAt({ item, table, id, place, row, column, columns }));
   });
 }
 
@@ -63,17 +58,18 @@ interface At {
   readonly place: Place;
   readonly row: number | undefined;
   readonly column: string;
-  readonly labels: boolean;
+  /** All that are asked for. */
+  readonly columns: readonly string[];
 }
 
-function stepAt({ item, table, id, place, row, column, labels }: At): Step {
+function stepAt({ item, table, id, place, row, column, columns }: At): Step {
   const text = row === undefined ? "" : textAt(table, column, row);
-  const state = row === undefined ? "missing" : (table.states[row] ?? "missing");
+  const state = row === undefined ? "missing" : stateIn(table, row, column);
   const found = table.columns.find((one) => one.name === column);
   return {
     id: `${id}|${column}`,
     place,
-    words: placeWords(item, place) + (labels ? `, ${inWords(column)}` : ""),
+    words: placeWords(item, place) + (columns.length > 1 ? `, ${inWords(column)}` : ""),
     column,
     kind: item.columns[column] ?? "text",
     unit: found?.unit,
@@ -81,8 +77,38 @@ function stepAt({ item, table, id, place, row, column, labels }: At): Step {
     text,
     optional: item.may?.includes(column) ?? false,
     state: text === "" && state !== "set aside" ? "missing" : state === "missing" ? "entered" : state,
-    reason: row === undefined ? "" : textAt(table, "reason", row),
+    reason:
+      row === undefined
+        ? ""
+        : text === "" && state !== "set aside"
+          ? whyBlank(table, row, column, columns)
+          : textAt(table, "reason", row),
   };
+}
+
+/** Begins why nothing could be read; where a row has several columns, the one that it was stands before it. */
+export const notRead = "not read";
+
+export const isNotRead = (reason: string): boolean => /(^| )not read:/.test(reason);
+
+/** Remarks of a row, one after the other: "wrench not read: no tag on it; zero was off". */
+export const saidOf = (reason: string): readonly string[] => reason.split("; ").filter((part) => part !== "");
+
+/** Why this column of a row is blank. The reason of a correction explains no blank beside it. */
+function whyBlank(table: TableValue, row: number, column: string, columns: readonly string[]): string {
+  const reason = textAt(table, "reason", row);
+  const said = saidOf(reason);
+  if (columns.length < 2 || said.some((part) => part.startsWith(notRead))) return reason;
+  const own = said.find((part) => part.startsWith(`${inWords(column)} ${notRead}`));
+  if (own !== undefined) return own;
+  const isBegun = columns.some((name) => textAt(table, name, row) !== "");
+  return isBegun || said.some(isNotRead) ? "" : reason;
+}
+
+/** A row may be odd by one of its columns; the others of it are read as any. */
+function stateIn(table: TableValue, row: number, column: string): ReadingState {
+  const state = table.states[row] ?? "missing";
+  return state === "odd" && table.oddIn.get(row)?.includes(column) !== true ? "entered" : state;
 }
 
 export const idOf = (place: Place): string => place.map(([, value]) => value).join("·");

@@ -1,11 +1,11 @@
 // Readings of one quantity over several keys as a plan: one line for each group, its places side by side.
 import type { ReadingItem } from "../../document/item.ts";
-import { inWords } from "../../document/place-words.ts";
+import { inWords, keyColumns } from "../../document/place-words.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { grouped } from "../../grouped.ts";
 import { el } from "../dom.ts";
 import { stateMark } from "../state-mark.ts";
-import { askedColumns, isRemark, keyColumns, type Step } from "./places.ts";
+import { askedColumns, isRemark, type Step } from "./places.ts";
 import { headWords } from "./reading-words.ts";
 
 /** A table reads as a plan when one quantity is read at places that have at least two keys. */

@@ -1,6 +1,6 @@
 // What is said of single readings: where they stand, what replaced them and why.
 import type { ReadingItem } from "../../document/item.ts";
-import { inWords, type Place, placeWords } from "../../document/place-words.ts";
+import { inWords, keyColumns, type Place, placeWords } from "../../document/place-words.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
 import { unit, unitLabel } from "../../units/unit.ts";
@@ -14,7 +14,7 @@ export function headWords(name: string, unitText: string | undefined): string {
 }
 
 export function placeOfRow(item: ReadingItem, table: TableValue, row: number): Place {
-  const keys = item.key ?? Object.keys(item.expect ?? {});
+  const keys = keyColumns(item);
   return keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
 }
 
@@ -34,15 +34,16 @@ export function replacedBy(table: TableValue, row: number): number | undefined {
 export const measured = (table: TableValue) =>
   table.columns.filter((column) => column.kind !== "tag" && column.kind !== "text");
 
+/** As typed, with the unit of its heading where it names none of its own. */
+export function withUnit(text: string, unitText: string | undefined): string {
+  const head = headWords("", unitText).replace(/^ \/ /, "");
+  return /^[-+\u2212]?[\d.,]+$/.test(text) && head !== "" ? `${text} ${head}` : text;
+}
+
 /** The numbers of a row with their units: "25.012 mm". */
 export function valuesOfRow(table: TableValue, row: number): string {
   return measured(table)
-    .map((column) => {
-      const text = column.typed[row] ?? "";
-      if (text === "") return "";
-      const head = headWords("", column.unit).replace(/^ \/ /, "");
-      return /^[-+\u2212]?[\d.,]+$/.test(text) && head !== "" ? `${text} ${head}` : text;
-    })
+    .map((column) => withUnit(column.typed[row] ?? "", column.unit))
     .filter((text) => text !== "")
     .join(", ");
 }
