@@ -181,6 +181,25 @@ describe("a stated doubt is used by every check on it", () => {
     expect(stateAt(typedInPlace, "c")).toBe("unproven");
   });
 
+  test("a spread that applies to an output is that share of it, in a method and in a formula alike", async () => {
+    const spread = { spread: { plusMinus: "20 %", meaning: "limits", applies: "preload" } };
+    const byFormula = await settled(
+      given("nutFactor", "0.2", spread),
+      given("torque", "480 N.m"),
+      working("preload", 'torque / (nutFactor * "24 mm")'),
+      check("c", "preload", { atMost: "121 kN" }),
+    );
+    const byMethod = await settled(
+      given("nutFactor", "0.2", spread),
+      method("t", "preload-from-torque", { torque: "480 N.m", nutFactor: "nutFactor", diameter: "24 mm" }),
+      check("c", "t", { atMost: "121 kN" }),
+    );
+    for (const page of [byFormula, byMethod]) {
+      expect(checkAt(page, "c").carried.halfWidth).toBeCloseTo(20_000, 6); // N, 20 % of 100 kN
+      expect(stateAt(page, "c")).toBe("proven");
+    }
+  });
+
   test("solve says the doubt of its answer", () => {
     const answer = solve("preload-from-torque", {
       torque: "500 N.m ± 20 N.m",
