@@ -19,8 +19,10 @@ export function outputUnits(m: AnyMethod, asked: readonly string[]): OutputUnits
   const byKind = new Map<Kind, Unit>();
   const byName = new Map<string, Unit>();
   for (const text of asked.flatMap((list) => list.split(","))) {
-    const [, name = "", wanted = ""] = /^\s*([^=]+?)\s*=\s*(.+?)\s*$/.exec(text) ?? [];
-    if (name === "") return notAPair(m.id, text);
+    const sign = text.indexOf("=");
+    const name = text.slice(0, Math.max(0, sign)).trim();
+    const wanted = text.slice(sign + 1).trim();
+    if (name === "" || wanted === "") return notAPair(m.id, text);
     const kind = kindOf(m, name);
     if (isProblem(kind)) return kind;
     const found = unit(wanted, kind);

@@ -1,5 +1,6 @@
 // JSON in the one form RFC 8785 (June 2020) gives it: keys in UTF-16 order, numbers as ECMAScript writes them,
 // no spaces. And a page as such JSON: what was typed, without sign-off, places and comments.
+import { isSpaceOrTab } from "./blank-end.ts";
 import { held } from "./held.ts";
 import type { Item, Page } from "./item.ts";
 
@@ -29,7 +30,17 @@ function canonicalText(text: string): string {
 export const plainText = (text: string): string =>
   text.normalize("NFC").replaceAll("\u03BC", "\u00B5").replaceAll("\r\n", "\n");
 
-const withoutTrailingSpace = (rows: string): string => rows.replace(/[ \t]+$/gm, "");
+const withoutTrailingSpace = (rows: string): string =>
+  rows
+    .split(/(?=[\n\r\u2028\u2029])/)
+    .map(withoutSpaceBehind)
+    .join("");
+
+function withoutSpaceBehind(line: string): string {
+  let end = line.length;
+  while (end > 0 && isSpaceOrTab(line.charAt(end - 1))) end -= 1;
+  return line.slice(0, end);
+}
 
 const notContent: ReadonlySet<string> = new Set(["place", "index", "rowsLine"]);
 

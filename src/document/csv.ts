@@ -59,6 +59,8 @@ export function readCsv(text: string, answers: CsvAnswers = {}): CsvReading {
         }),
       ],
     };
+  const long = tooLong(head, read.rows);
+  if (long.length > 0) return { problems: long };
   const after = read.rows.filter((row) => row.line > head.line);
   const rows = after.filter((row) => !isBlank(row) || head.fields.length === 1);
   const headings = head.fields.map(heading);
@@ -139,10 +141,32 @@ function countProblems(head: CsvRow, rows: readonly CsvRow[], delimiter: Delimit
     );
 }
 
+/** A heading is a name with a unit, and a field a reading or a remark: longer ones are no table. */
+const longest = { heading: 300, field: 2000 } as const;
+
+function tooLong(head: CsvRow, rows: readonly CsvRow[]): readonly Problem[] {
+  return rows.flatMap((row) => {
+    const what = row === head ? "heading" : "field";
+    const at = row.fields.findIndex((field) => field.length > longest[what]);
+    if (at < 0) return [];
+    return [
+      problem({
+        code: "csv-too-long",
+        what: `line ${row.line}`,
+        got: `a ${what} of ${row.fields[at]?.length} characters, the ${at + 1}. on the line`,
+        must: `have at most ${longest[what]} in each ${what}`,
+        hint: "look for a quote that is never closed, or for another delimiter",
+      }),
+    ];
+  });
+}
+
 function headingProblems(head: CsvRow): readonly Problem[] {
   const names = head.fields.map((field) => heading(field).name);
+  const first = new Map<string, number>();
+  for (const [i, name] of names.entries()) if (!first.has(name)) first.set(name, i);
   return names.flatMap((name, i) => {
-    if (name !== "" && names.indexOf(name) === i) return [];
+    if (name !== "" && first.get(name) === i) return [];
     const got = name === "" ? `nothing in heading ${i + 1}` : `${name} twice`;
     return [
       problem({
@@ -156,9 +180,21 @@ function headingProblems(head: CsvRow): readonly Problem[] {
   });
 }
 
+const closing: Readonly<Record<string, string>> = { "[": "]", "(": ")" };
+
+/** "/mm", "[mm]", "(mm)" and "/(N.m)" → the unit; nothing where a bracket is left open. */
+function unitBehind(text: string): string {
+  const inside = text.slice(1).trim();
+  const close = closing[text.charAt(0)];
+  if (close !== undefined && inside.indexOf(close) !== inside.length - 1) return "";
+  const unit = close === undefined ? inside : inside.slice(0, -1).trim();
+  return unit.startsWith("(") && unit.endsWith(")") ? unit.slice(1, -1) : unit;
+}
+
 /** "diameter/mm", "d [mm]" or "d (mm)" → name and unit. */
 export function heading(text: string): Heading {
-  const found = /^\s*([^/[(]*?)\s*(?:\/\s*(.+?)|\[\s*([^\]]+?)\s*\]|\(\s*([^)]+?)\s*\))\s*$/.exec(text);
-  const unit = (found?.[2] ?? found?.[3] ?? found?.[4])?.replace(/^\((.*)\)$/, "$1");
-  return found && unit ? { text, name: found[1] ?? "", unit } : { text, name: text.trim() };
+  const whole = text.trim();
+  const mark = whole.search(/[/[(]/);
+  const unit = mark < 0 ? "" : unitBehind(whole.slice(mark));
+  return unit === "" ? { text, name: whole } : { text, name: whole.slice(0, mark).trim(), unit };
 }

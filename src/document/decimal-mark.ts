@@ -4,8 +4,12 @@ import { type Problem, problem } from "../problem.ts";
 import type { CsvRow } from "./csv-fields.ts";
 import type { DecimalMark } from "./item.ts";
 
-const withComma = /^\s*[-+\u2212]?\d+,\d+(?:[eE][-+]?\d+)?\s*[^\s\d]?\S{0,15}\s*$/;
-const withPoint = /^\s*[-+\u2212]?\d*\.\d+/;
+/** Longer than any number with its unit. */
+const longest = 200;
+const commaShape = /^[-+\u2212]?\d+,\d+(?:[eE][-+]?\d+)?\s*[^\s\d]?\S{0,15}$/;
+const pointShape = /^[-+\u2212]?\d*\.\d+/;
+const hasComma = (field: string): boolean => field.length <= longest && commaShape.test(field.trim());
+const hasPoint = (field: string): boolean => pointShape.test(field.trimStart());
 /** 1,234 may be one and a bit or more than a thousand; 0,234 and 12,34 can only be decimals. */
 const mayBeGroups = {
   comma: /^\s*[-+\u2212]?[1-9]\d{0,2},\d{3}(?!\d)/,
@@ -22,13 +26,13 @@ export function chooseDecimal(
   isPointOpen: boolean,
 ): DecimalMark | Problem {
   const fields = rows.flatMap((row) => columns.map((i) => ({ field: row.fields[i] ?? "", line: row.line })));
-  const comma = fields.find(({ field }) => withComma.test(field));
-  const point = fields.find(({ field }) => withPoint.test(field));
+  const comma = fields.find(({ field }) => hasComma(field));
+  const point = fields.find(({ field }) => hasPoint(field));
   if (comma && point) return twoMarks(comma, point);
   const mark = comma ? "comma" : "point";
   const first = comma ?? point;
   if (!first || (mark === "point" && !isPointOpen)) return mark;
-  const marked = fields.filter(({ field }) => (comma ? withComma : withPoint).test(field));
+  const marked = fields.filter(({ field }) => (comma ? hasComma : hasPoint)(field));
   return marked.some(({ field }) => !mayBeGroups[mark].test(field)) ? mark : unclear(first, mark);
 }
 

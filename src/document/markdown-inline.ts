@@ -19,6 +19,7 @@ const deepest = 4;
 export function parseInlines(text: string, depth = 0): readonly Inline[] {
   const inlines: Inline[] = [];
   const marks = withoutFormulas(text);
+  const unclosed = new Map<string, number>();
   let plain = "";
   let at = 0;
   while (at < text.length) {
@@ -28,7 +29,11 @@ export function parseInlines(text: string, depth = 0): readonly Inline[] {
       continue;
     }
     const part =
-      text[at] === "{" ? bound(text, at) : depth < deepest ? partAt(text, marks, at, depth) : undefined;
+      text[at] === "{"
+        ? bound(text, at)
+        : depth < deepest
+          ? partAt({ text, marks, depth, unclosed }, at)
+          : undefined;
     if (!part) {
       plain += text[at];
       at += 1;
@@ -54,15 +59,23 @@ function bound(text: string, at: number): Part | undefined {
     : { inline: { type: "bound", formula: text.slice(at + 1, close).trim() }, end: close + 1 };
 }
 
-function partAt(text: string, marks: string, at: number, depth: number): Part | undefined {
-  switch (text[at]) {
+interface Paragraph {
+  readonly text: string;
+  readonly marks: string;
+  readonly depth: number;
+  /** Fences that nothing closes from this place on, so that none is looked for again. */
+  readonly unclosed: Map<string, number>;
+}
+
+function partAt(whole: Paragraph, at: number): Part | undefined {
+  switch (whole.text[at]) {
     case "`":
-      return code(text, at);
+      return code(whole.text, at);
     case "*":
     case "_":
-      return marked(text, marks, at, depth);
+      return marked(whole, at);
     case "[":
-      return link(text, at, depth);
+      return link(whole, at);
     default:
       return undefined;
   }
@@ -76,16 +89,18 @@ function code(text: string, at: number): Part | undefined {
 }
 
 // 2 * 3 and F_M are no emphasis: a mark opens before a letter and, for _, only at the start of a word.
-function marked(text: string, marks: string, at: number, depth: number): Part | undefined {
+function marked({ text, marks, depth, unclosed }: Paragraph, at: number): Part | undefined {
   const mark = text[at] ?? "";
   const strong = text[at + 1] === mark;
   const fence = strong ? mark + mark : mark;
   const begin = at + fence.length;
   const inWord = mark === "_" && /[\p{L}\p{N}]/u.test(text[at - 1] ?? "");
   if (inWord || /^\s|^$/.test(text.slice(begin, begin + 1))) return undefined;
+  if (begin >= (unclosed.get(fence) ?? Number.POSITIVE_INFINITY)) return undefined;
   const step = (found: number) => (fence.length === 1 && text[found + 1] === mark ? 2 : 1);
   let close = marks.indexOf(fence, begin);
   while (close >= 0 && !closes(marks, close, fence)) close = marks.indexOf(fence, close + step(close));
+  if (close < 0) unclosed.set(fence, begin);
   if (close <= begin) return undefined;
   const inlines = parseInlines(text.slice(begin, close), depth + 1);
   return { inline: { type: strong ? "strong" : "emphasis", inlines }, end: close + fence.length };
@@ -99,8 +114,11 @@ function closes(text: string, close: number, fence: string): boolean {
   return mark !== "_" || !/[\p{L}\p{N}]/u.test(after);
 }
 
-function link(text: string, at: number, depth: number): Part | undefined {
-  const found = /^\[([^[\]]*)\]\(([^()\s]*)\)/.exec(text.slice(at, at + 3000));
+const linkHere = /\[([^[\]]*)\]\(([^()\s]*)\)/y;
+
+function link({ text, depth }: Paragraph, at: number): Part | undefined {
+  linkHere.lastIndex = at;
+  const found = linkHere.exec(text);
   if (!found) return undefined;
   const [whole, label = "", href = ""] = found;
   const end = at + whole.length;

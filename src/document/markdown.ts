@@ -20,11 +20,26 @@ const levels: Readonly<Record<string, 1 | 2 | 3>> = { "#": 1, "##": 2, "###": 3 
 function lineOf(text: string): Line {
   const line = text.trim();
   if (line === "") return { type: "blank" };
-  const heading = /^(#{1,3})\s+(.*?)(?:\s+#+)?$/.exec(line);
-  if (heading) return { type: "heading", level: levels[heading[1] ?? ""] ?? 3, text: heading[2] ?? "" };
-  const entry = /^(?:[-*]|(\d{1,3})[.)])\s+(.*)$/.exec(line);
-  if (entry) return { type: "entry", ordered: entry[1] !== undefined, text: entry[2] ?? "" };
+  const heading = /^(#{1,3})\s/.exec(line);
+  if (heading)
+    return {
+      type: "heading",
+      level: levels[heading[1] ?? ""] ?? 3,
+      text: withoutHashes(line.slice(heading[0].length)),
+    };
+  const entry = /^(?:[-*]|(\d{1,3})[.)])\s/.exec(line);
+  if (entry)
+    return { type: "entry", ordered: entry[1] !== undefined, text: line.slice(entry[0].length).trimStart() };
   return { type: "text", text: line };
+}
+
+/** "C ##" → "C": marks that close a heading stand behind a space. */
+function withoutHashes(text: string): string {
+  const words = text.trim();
+  let end = words.length;
+  while (words[end - 1] === "#") end -= 1;
+  const before = words.slice(0, end);
+  return end < words.length && before !== before.trimEnd() ? before.trimEnd() : words;
 }
 
 interface OpenBlock {

@@ -1,6 +1,7 @@
 // The rows of a reading as text: a row added, or fields of one row filled. Every other byte stays.
 
 import { isProblem, type Problem, problem } from "../problem.ts";
+import { blankEnd } from "./blank-end.ts";
 import { headingFor, isQuantity, meantBy } from "./column-heading.ts";
 import { type CsvTable, delimiters, readCsv } from "./csv.ts";
 import type { ReadingItem } from "./item.ts";
@@ -49,7 +50,7 @@ function withColumn(rows: RowsText, column: string): string {
   const mark = delimiters[rows.table.delimiter];
   const starts = lineStarts(rows.text);
   const first = rows.table.rows.length > 0 ? placeOf(rows, 0, starts).begin : rows.text.length;
-  const heads = rows.text.slice(0, first).replace(/(?:\r?\n)+$/, "").length;
+  const heads = blankEnd(rows.text.slice(0, first));
   const ends = rows.table.rows.map((_, row) => placeOf(rows, row, starts).end);
   let text = rows.text.slice(0, heads) + mark + column;
   let at = heads;
@@ -133,7 +134,7 @@ function placeOf(
   const begin = starts[(table.rows[row]?.line ?? 1) - 1] ?? 0;
   const next = table.rows[row + 1]?.line;
   const end = next === undefined ? text.length : (starts[next - 1] ?? text.length);
-  return { begin, end: begin + text.slice(begin, end).replace(/(?:\r?\n)+$/, "").length };
+  return { begin, end: begin + blankEnd(text.slice(begin, end)) };
 }
 
 function lineStarts(text: string): readonly number[] {

@@ -1,6 +1,7 @@
 // The rows of one reading changed in the text of a page file; every other byte stays.
 import { isScalar, type YAMLMap } from "yaml";
 import { isProblem, type Problem } from "../problem.ts";
+import { blankEnd, isSpaceOrTab } from "./blank-end.ts";
 import { edit, type Splice } from "./edit.ts";
 import { pairOf } from "./node-at.ts";
 import { readPage } from "./read.ts";
@@ -52,5 +53,5 @@ function spliceOf(
 
 /** Without the line end of its last line, and without the blank lines that part it from what follows. */
 function blockEnd(text: string, begin: number, end: number): number {
-  return begin + text.slice(begin, end).replace(/(?:\r?\n[ \t]*)+$/, "").length;
+  return begin + blankEnd(text.slice(begin, end), isSpaceOrTab);
 }

@@ -11,9 +11,10 @@ export interface NumberInText {
   readonly whole: boolean;
 }
 
+// Counts are bounded, so that each place of a long text is looked at a few times at most.
 // Not inside a word, a designation (M24x3, 10.9-M16) or another number.
-const numberHere = /(?<![\p{L}\d.,/^×\-–])([-−+]?\d+(?:\.\d+)?)(?![\d.,]*\d)/gu;
-const unitHere = /^[ \u00A0\u2009]?([°%′″\p{L}·./²³^0-9-]+)/u;
+const numberHere = /(?<![\p{L}\d.,/^×\-–])([-−+]?\d{1,30}(?:\.\d{1,30})?)(?![\d.,]*\d)/gu;
+const unitHere = /^[ \u00A0\u2009]?([°%′″\p{L}·./²³^0-9-]{1,60})/u;
 /** Between numbers that share the unit of the last. */
 const sharing = /^(?:,| and| or| to|, and|, or)[ \u00A0\u2009]$/;
 /** Words of the language that are units as well; a space before them makes them words. */
@@ -41,7 +42,8 @@ export function numbersIn(text: string): readonly NumberInText[] {
     const decimals = one.text.split(".")[1]?.length ?? 0;
     const digits = one.text.replace(/\D/g, "").replace(/^0+/, "").length;
     const whole = !units[i] && decimals === 0;
-    if (whole && (digits < 3 || documentBefore.test(text.slice(0, one.begin)))) return [];
+    if (whole && (digits < 3 || documentBefore.test(text.slice(Math.max(0, one.begin - 30), one.begin))))
+      return [];
     const value = Number(one.text.replace("−", "-"));
     return [{ text: text.slice(one.begin, one.unitEnd), value, decimals, unit: units[i], whole }];
   });

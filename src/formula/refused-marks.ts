@@ -98,7 +98,7 @@ export function refusedCharacter(text: string, position: number, shiftBy = 0): P
 }
 
 function percent(text: string, position: number, at: number): Problem {
-  const before = /[\d.]+\s*$/.exec(text.slice(0, position))?.[0].trim();
+  const before = /(?<![\d.])[\d.]+\s*$/.exec(text.slice(0, position))?.[0].trim();
   const remainder = /^%\s*[A-Za-z0-9.("]/.test(text.slice(position));
   if (remainder) {
     return refusal("formula-remainder", at, {

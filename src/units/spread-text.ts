@@ -44,11 +44,11 @@ function plusMinus(line: string): SpreadParts | "odd" | undefined {
 
 /** "mm" of "0.1 mm": what follows the last digit that no letter stands before. */
 const unitAfter = (part: string): string =>
-  /^[+-]?[\d.,/ \u2009-]*(?:[eE][+-]?\d+)?(?:\(\d+\))?(.*)$/.exec(part)?.[1]?.trim() ?? "";
+  /^[+-]?[\d.,/ \u2009-]*(?:[eE][+-]?\d+)?(?:\(\d+\))?(.*)$/s.exec(part)?.[1]?.trim() ?? "";
 
 function deviations(line: string): SpreadParts | undefined {
   // 12 +0.018/0 mm, 12 -0.006/-0.017 mm, 12 0/-0.018 mm, 12 mm +0.018/-0.005 mm, 12 +0.018 -0.005 mm
-  const match = /^(.*?[^ +-]) +([+-]?[\d.,]+)(?: ?\/ ?| +(?=-))([+-]?[\d.,]+)(?: ?([^\d ].*))?$/.exec(line);
+  const match = /^(.*?[^ +-]) +([+-]?[\d.,]+)(?: ?\/ ?| +(?=-))([+-]?[\d.,]+)(?: ?([^\d ].*))?$/s.exec(line);
   if (!match) return undefined;
   const [, value = "", first = "", second = "", after = ""] = match;
   const signed = (text: string): boolean => /^[+-]/.test(text);
@@ -66,16 +66,21 @@ function deviations(line: string): SpreadParts | undefined {
 
 function limits(line: string): SpreadParts | undefined {
   // 12.0000/12.0010 mm: two decimals are no fraction. 12.0000 mm to 12.0010 mm.
-  const slash = /^([+-]?\d+[.,]\d+) ?\/ ?([+-]?\d+[.,]\d+) ?([^\d ].*)$/.exec(line);
+  const slash = /^([+-]?\d+[.,]\d+) ?\/ ?([+-]?\d+[.,]\d+) ?([^\d ].*)$/s.exec(line);
   if (slash) return { form: "limits", lower: `${slash[1]} ${slash[3]}`, upper: `${slash[2]} ${slash[3]}` };
   return range(line) ?? to(line);
 }
 
 /** 210-260 kPa and 210 - 260 kPa; without a unit only 0.12-0.16, since 5 - 3 is arithmetic. */
 function range(line: string): SpreadParts | undefined {
-  const match = /^(\d[\d.,]*)( ?)-\2(\d[\d.,]*)(?: ?([^\d ./+-].*))?$/.exec(line);
+  const match = /^(\d[\d.,]*)( ?)-\2(\d[\d.,]*)(?: ?([^\d ./+-].*))?$/s.exec(line);
   const [, lower = "", blank, upper = "", unit] = match ?? [];
-  if (!match || (unit === undefined && (blank !== "" || !/\..*-.*\./.test(line)))) return undefined;
+  if (
+    !match ||
+    (unit === undefined &&
+      (blank !== "" || !line.slice(line.indexOf("."), line.lastIndexOf(".")).includes("-")))
+  )
+    return undefined;
   const after = unit === undefined ? "" : ` ${unit}`;
   return { form: "limits", lower: lower + after, upper: upper + after, ascending: true };
 }

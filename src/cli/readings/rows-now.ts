@@ -1,5 +1,6 @@
 // The rows of a reading as they stand in the page, and the text of rows put into them in the same manner:
 // delimiter, decimal mark and order of the columns stay, and rows that are not touched keep every byte.
+import { blankEnd } from "../../document/blank-end.ts";
 import { headingFor, kindOfQuantity } from "../../document/column-heading.ts";
 import { delimiters } from "../../document/csv.ts";
 import { isBare } from "../../document/decimal-mark.ts";
@@ -49,10 +50,12 @@ function placesOf({ csv, headLine }: OpenTable, text: string): Map<number, Place
       const begin = starts[line] ?? text.length;
       const next = lines[i + 1];
       const end = next === undefined ? text.length : (starts[next] ?? text.length);
-      return [line, { begin, end: begin + text.slice(begin, end).replace(/(?:\r?\n[^\S\n]*)+$/, "").length }];
+      return [line, { begin, end: begin + blankEnd(text.slice(begin, end), isSpace) }];
     }),
   );
 }
+
+const isSpace = (character: string): boolean => character !== "\n" && character.trim() === "";
 
 /** The field of a file's row as the page writes it: with its unit where the page's heading has another. */
 export function fieldText(text: string, from: MappedColumn, to: MappedColumn, decimal: DecimalMark): string {
@@ -86,7 +89,7 @@ export function withRows(now: RowsNow, anew: ReadonlyMap<number, string>, added:
   const kept = parts.join("");
   if (added.length === 0) return kept;
   const end = now.csv.newline;
-  return `${kept.replace(/(?:\r?\n[^\S\n]*)+$/, "")}${end}${added.map((line) => line + end).join("")}`;
+  return `${kept.slice(0, blankEnd(kept, isSpace))}${end}${added.map((line) => line + end).join("")}`;
 }
 
 export const lineText = (now: RowsNow, line: number): string => {

@@ -38,23 +38,28 @@ export const plannedRows = (inputs: Insides): readonly Planned[] =>
     net: cellNumber(row, "net"),
   }));
 
+const longestAdapter = 200;
+
+const notAnAdapter = (got: string): Problem =>
+  problem({
+    code: "not-an-adapter",
+    what: "adapter",
+    got,
+    must: "be a length, in line or at an angle, or none",
+    hint: "for example 60 mm in line, or 60 mm at 45 deg",
+  });
+
 /** "60 mm in line", "60 mm at 45 deg", "none": length in m and angle in rad. */
 export function readAdapter(
   text: string | undefined,
 ): { readonly length: number; readonly angle: number } | Problem {
   const words = text?.trim() ?? "";
+  if (words.length > longestAdapter) return notAnAdapter(words);
   if (words === "" || /^(none|no|-|0)$/i.test(words)) return { length: 0, angle: 0 };
   const [, size = "", turned] = /^([\d.,]+\s*[^\s\d]+?)(?:\s+in line|\s+at\s+(.+))?$/i.exec(words) ?? [];
   const length = oneValue(size, "length");
   const angle = turned === undefined ? undefined : oneValue(turned, "angle");
-  if (isProblem(length) || isProblem(angle))
-    return problem({
-      code: "not-an-adapter",
-      what: "adapter",
-      got: words,
-      must: "be a length, in line or at an angle, or none",
-      hint: "for example 60 mm in line, or 60 mm at 45 deg",
-    });
+  if (isProblem(length) || isProblem(angle)) return notAnAdapter(words);
   return { length: length.si, angle: angle?.si ?? 0 };
 }
 
