@@ -22,6 +22,11 @@ export interface ProblemFields {
   readonly cause?: Problem | undefined;
 }
 
+/** Longer than any sentence that is read; what a hostile file makes longer is cut, and says so. */
+const longest = 2000;
+const short = (text: string): string =>
+  text.length <= longest ? text : `${text.slice(0, longest)}… (${text.length} characters)`;
+
 export class Problem {
   readonly code: string;
   readonly what: string;
@@ -35,12 +40,12 @@ export class Problem {
 
   constructor(fields: ProblemFields) {
     this.code = fields.code;
-    this.what = fields.what;
+    this.what = short(fields.what);
     this.where = fields.where;
-    this.got = fields.got;
-    this.must = fields.must;
-    this.why = fields.why;
-    this.hint = fields.hint;
+    this.got = fields.got && short(fields.got);
+    this.must = fields.must && short(fields.must);
+    this.why = fields.why && short(fields.why);
+    this.hint = fields.hint && short(fields.hint);
     this.suggestions = fields.suggestions ?? [];
     this.cause = fields.cause;
   }

@@ -23,7 +23,8 @@ export const kindOfQuantity = (kind: ColumnKind | undefined): Kind | undefined =
 export const isQuantity = (kind: ColumnKind | undefined): boolean => kindOfQuantity(kind) !== undefined;
 
 /** "head_a" and "Head a" are the column headA. */
-const isNamed = (heading: string, name: string): boolean => heading === name || toCamelCase(heading) === name;
+const named = (heading: string, columns: Columns): string | undefined =>
+  [heading, toCamelCase(heading)].find((name) => Object.hasOwn(columns, name));
 
 /** Every way to take the last words for a unit: "Torque_ft_lb" is Torque_ft in lb, or Torque in ft lb. */
 export function parted({ name }: Pick<Heading, "name">): readonly { name: string; unit: string }[] {
@@ -42,18 +43,17 @@ export function parted({ name }: Pick<Heading, "name">): readonly { name: string
 
 /** The whole heading first; words behind a name only where they are a unit of the column's kind. */
 export function meantBy(heading: Heading, columns: Columns): Meant | undefined {
-  const entries = Object.entries(columns);
-  const plain = entries.find(([name]) => isNamed(heading.name, name));
-  if (plain) return { name: plain[0], kind: plain[1], unit: heading.unit };
+  const plain = named(heading.name, columns);
+  if (plain !== undefined) return { name: plain, kind: columns[plain] ?? "text", unit: heading.unit };
   if (heading.unit !== undefined) return undefined;
   for (const part of parted(heading)) {
-    const found = entries.find(([name, kind]) => isNamed(part.name, name) && isUnitOf(part.unit, kind));
-    if (found) return { name: found[0], kind: found[1], unit: found[1] && unitText(part.unit, found[1]) };
+    const name = named(part.name, columns);
+    const kind = name === undefined ? undefined : columns[name];
+    const said = kind === undefined ? undefined : unitText(part.unit, kind);
+    if (name !== undefined && kind !== undefined && said !== undefined) return { name, kind, unit: said };
   }
   return undefined;
 }
-
-const isUnitOf = (text: string, kind: ColumnKind): boolean => unitText(text, kind) !== undefined;
 
 function unitText(text: string, kind: ColumnKind): string | undefined {
   const of = kindOfQuantity(kind);

@@ -9,9 +9,19 @@ export interface Found {
   readonly node: Node | undefined;
 }
 
+/** Pairs by their key, made at the first question; a parsed mapping is never changed. */
+const pairs = new WeakMap<YAMLMap, ReadonlyMap<string, Pair<Node, Node | null>>>();
+
 export function pairOf(map: YAMLMap, key: string): Pair<Node, Node | null> | undefined {
-  const found = map.items.find((pair) => isScalar(pair.key) && String(pair.key.value) === key);
-  return held(found);
+  let known = pairs.get(map);
+  if (!known) {
+    const entries = map.items.flatMap((pair) =>
+      isScalar(pair.key) ? [[String(pair.key.value), held<Pair<Node, Node | null>>(pair)] as const] : [],
+    );
+    known = new Map(entries.toReversed()); // of two alike the first one counts
+    pairs.set(map, known);
+  }
+  return known.get(key);
 }
 
 const startOf = (node: Node | null | undefined): number | undefined => node?.range?.[0];

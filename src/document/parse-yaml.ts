@@ -1,5 +1,14 @@
 // The strict loader's first half: text → yaml's document, or every complaint about the YAML itself.
-import { type Document, isMap, type ParsedNode, parseDocument, type YAMLError, type YAMLMap } from "yaml";
+import {
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  type ParsedNode,
+  parseDocument,
+  type YAMLError,
+  type YAMLMap,
+} from "yaml";
 import { type Problem, problem } from "../problem.ts";
 import { gate } from "./gate.ts";
 import { type Origin, origin } from "./origin.ts";
@@ -18,18 +27,38 @@ export function parseYaml(text: string, file: string): YamlPage | readonly Probl
     version: "1.2",
     schema: "core",
     strict: true,
-    uniqueKeys: true,
+    uniqueKeys: false, // looked for below: there each key would be held against all before it
     stringKeys: true,
     merge: false,
     resolveKnownTags: false,
     prettyErrors: false,
   });
-  const complaints = [...document.errors, ...document.warnings];
+  const complaints = [...document.errors, ...keysTwice(document.contents), ...document.warnings].sort(
+    (a, b) => a.pos[0] - b.pos[0],
+  );
   if (complaints.length > 0)
     return complaints.slice(0, mostComplaints).map((error) => inOurWords(error, from));
   const root: ParsedNode | null = document.contents;
   if (isMap(root) && root.items.length > 0) return { from, document, root };
   return [notAPage(from, root)];
+}
+
+type Complaint = Pick<YAMLError, "code" | "pos">;
+
+/** Keys that their mapping has already; the gate has bounded how deep it goes. */
+function keysTwice(node: unknown): readonly Complaint[] {
+  if (isSeq(node)) return node.items.flatMap(keysTwice);
+  if (!isMap(node)) return [];
+  const keys = new Set<string>();
+  return node.items.flatMap(({ key, value }) => {
+    const below = keysTwice(value);
+    if (!isScalar(key)) return below;
+    const name = String(key.value);
+    const [begin = 0, end = 0] = key.range ?? [];
+    if (keys.has(name)) return [{ code: "DUPLICATE_KEY", pos: [begin, end] } as const, ...below];
+    keys.add(name);
+    return below;
+  });
 }
 
 /** Errors after these are nearly always echoes of the first ones. */
@@ -135,7 +164,7 @@ const showsText: ReadonlySet<string> = new Set([
   "NON_STRING_KEY",
 ]);
 
-function inOurWords(error: YAMLError, from: Origin): Problem {
+function inOurWords(error: Complaint, from: Origin): Problem {
   const words = wordsOf[error.code] ?? unread;
   const [begin] = error.pos;
   const rest = from.text

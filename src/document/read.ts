@@ -177,8 +177,19 @@ function tidy(problems: readonly Problem[]): readonly Problem[] {
       .exec(p.where ?? "")
       ?.slice(1)
       .map(Number) ?? [0, 0];
-  return kept
+  const inOrder = kept
     .map((p) => ({ p, at: position(p) }))
     .sort((a, b) => (a.at[0] ?? 0) - (b.at[0] ?? 0) || (a.at[1] ?? 0) - (b.at[1] ?? 0))
     .map(({ p }) => p);
+  if (inOrder.length <= mostProblems) return inOrder;
+  const last = problem({
+    code: "more-problems",
+    what: `${inOrder.length - mostProblems} more problems in this file`,
+    why: `the first ${mostProblems} are listed`,
+    hint: "mend these first",
+  });
+  return [...inOrder.slice(0, mostProblems), last];
 }
+
+/** More than anybody mends at one go. */
+const mostProblems = 100;

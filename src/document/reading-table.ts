@@ -35,9 +35,9 @@ export const remarkColumns: Readonly<Record<string, ColumnKind>> = {
 };
 
 /** The columns named in the item, and those remarks that stand among the headings. */
-function columnsOf(item: ReadingItem, table: CsvTable): readonly (readonly [string, ColumnKind])[] {
+function columnsOf(item: ReadingItem, heads: Heads): readonly (readonly [string, ColumnKind])[] {
   const remarks = Object.entries(remarkColumns).filter(
-    ([name]) => !Object.hasOwn(item.columns, name) && findHeading(table, name, item.columns),
+    ([name]) => !Object.hasOwn(item.columns, name) && heads.has(name),
   );
   return [...Object.entries(item.columns), ...remarks];
 }
@@ -57,10 +57,11 @@ export function readingTable(item: ReadingItem, file?: string): ReadingTable {
   const lineOf = (p: Problem) => Number(/^line (\d+)/.exec(p.what)?.[1] ?? 1);
   if (!table) return { columns: {}, lines: [], problems: problems.map((p) => p.at(where(lineOf(p)))) };
 
-  const found: Problem[] = [...strangeHeadings(item, table)];
+  const heads = headsOf(table, item.columns);
+  const found: Problem[] = [...strangeHeadings(item, table, heads)];
   const columns: Record<string, ReadingColumn> = {};
-  for (const [name, kind] of columnsOf(item, table)) {
-    const column = readColumn({ name, kind, columns: item.columns, table, where });
+  for (const [name, kind] of columnsOf(item, heads)) {
+    const column = readColumn({ name, kind, heads, table, where });
     if (isProblem(column)) {
       found.push(column);
       continue;
@@ -77,20 +78,21 @@ interface Found {
   readonly unit: string | undefined;
 }
 
-function findHeading(
-  { headings }: CsvTable,
-  name: string,
-  columns: ReadingItem["columns"],
-): Found | undefined {
+/** By the column that a heading means; the first one counts. */
+type Heads = ReadonlyMap<string, Found>;
+
+function headsOf({ headings }: CsvTable, own: ReadingItem["columns"]): Heads {
+  const columns = { ...remarkColumns, ...own };
+  const heads = new Map<string, Found>();
   for (const [at, heading] of headings.entries()) {
-    const meant = meantBy(heading, { ...remarkColumns, ...columns });
-    if (meant?.name === name) return { at, unit: meant.unit };
+    const meant = meantBy(heading, columns);
+    if (meant && !heads.has(meant.name)) heads.set(meant.name, { at, unit: meant.unit });
   }
-  return undefined;
+  return heads;
 }
 
-function strangeHeadings(item: ReadingItem, table: CsvTable): readonly Problem[] {
-  const known = new Set(columnsOf(item, table).map(([name]) => findHeading(table, name, item.columns)?.at));
+function strangeHeadings(item: ReadingItem, table: CsvTable, heads: Heads): readonly Problem[] {
+  const known = new Set(columnsOf(item, heads).map(([name]) => heads.get(name)?.at));
   return table.headings.flatMap((heading, at) => {
     if (known.has(at)) return [];
     const name = toCamelCase(heading.name) || "columnName";
@@ -109,14 +111,14 @@ function strangeHeadings(item: ReadingItem, table: CsvTable): readonly Problem[]
 interface ColumnTask {
   readonly name: string;
   readonly kind: ColumnKind;
-  readonly columns: ReadingItem["columns"];
+  readonly heads: Heads;
   readonly table: CsvTable;
   readonly where: (line?: number) => string;
 }
 
 function readColumn(task: ColumnTask): { column: ReadingColumn; problems: readonly Problem[] } | Problem {
   const { name, kind, table } = task;
-  const found = findHeading(table, name, task.columns);
+  const found = task.heads.get(name);
   if (!found) {
     const got = table.headings.map((heading) => heading.text.trim()).join(", ");
     return problem({

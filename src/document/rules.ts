@@ -92,6 +92,27 @@ function columnNames({ fields, label, where }: Draft, columns: readonly string[]
     );
 }
 
+/** As many as a table of a page holds; each one is a reading that somebody would have to take. */
+export const mostExpected = 20_000;
+
+function tooManyExpected({ fields, label, where }: Draft): readonly Problem[] {
+  const lists = Object.values(mapping(fields["expect"])).map((list) =>
+    Array.isArray(list) ? list.length : 1,
+  );
+  const product = lists.reduce((all, one) => all * one, 1);
+  if (product <= mostExpected) return [];
+  return [
+    problem({
+      code: "too-many-expected",
+      where: where("expect"),
+      what: `expect of ${label}`,
+      got: `${lists.slice(0, 6).join(" × ")}${lists.length > 6 ? " × …" : ""} readings`,
+      must: `come to at most ${mostExpected}`,
+      hint: "give each group of places a reading of its own",
+    }),
+  ];
+}
+
 const reading: Rule = (draft) => {
   const { fields, label, where } = draft;
   const columns = Object.keys(mapping(fields["columns"]));
@@ -112,7 +133,7 @@ const reading: Rule = (draft) => {
     const bad = checkName(name, where("columns", name));
     if (bad) problems.push(bad);
   }
-  problems.push(...columnNames(draft, columns));
+  problems.push(...columnNames(draft, columns), ...tooManyExpected(draft));
   const known = new Set([...columns, "k"]);
   for (const name of Object.keys(mapping(fields["uncertainty"]))) {
     if (known.has(name)) continue;

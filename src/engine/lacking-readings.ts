@@ -3,8 +3,9 @@
 import { grouped } from "../grouped.ts";
 import { type Problem, problem } from "../problem.ts";
 import { type Contribution, own } from "../standing.ts";
+import { asideWith, blankRows, counts, rowsWith, wantedWith } from "./by-key.ts";
 import type { TableColumn, TableValue } from "./line.ts";
-import { counts, isNumeric } from "./reading.ts";
+import { isNumeric } from "./reading.ts";
 import type { RowContext } from "./scope.ts";
 
 /** The stated uncertainty of one reading; readings of one column may all be off together. */
@@ -39,17 +40,16 @@ export function lackingReadings(
 ): readonly Problem[] {
   if (row?.only?.of === table) return [];
   const keyed = row && table.columns.some((c) => c.name === row.key) ? row.key : undefined;
-  const isHere = (i: number) => keyed === undefined || textAt(table, keyed, i) === row?.value;
-  const aside = table.setAside.filter((one) => !one.readAgain && isHere(one.row));
-  const wanted = table.wanted.filter(
-    (one) => keyed === undefined || one[keyed] === undefined || one[keyed] === row?.value,
-  );
-  const blank = blanks(table, column).filter(isHere);
+  const value = row?.value ?? "";
+  const kept = keyed === undefined ? table.setAside : asideWith(table, keyed, value);
+  const aside = kept.filter((one) => !one.readAgain);
+  const wanted = keyed === undefined ? table.wanted : wantedWith(table, keyed, value);
+  const allBlank = () => blankRows(table, column, () => blanks(table, column));
+  const blank =
+    keyed === undefined
+      ? allBlank()
+      : rowsWith(table, keyed, value, `blank in ${column ?? "any column"}`, allBlank);
   const what = keyed === undefined ? name : `${keyed} ${row?.value ?? ""}`;
-  const missing = [
-    ...wanted.map((one) => Object.values(one).join(", ")),
-    ...blank.map((i) => placeOf(table, i).replaceAll(" · ", ", ")),
-  ];
   const reservations: Problem[] = [];
   if (aside.length > 0)
     reservations.push(
@@ -60,16 +60,23 @@ export function lackingReadings(
       }),
     );
   const asked = table.columns.find(({ name: one }) => one === column);
-  if (missing.length > 0 && asked?.optional !== true)
+  const missing = wanted.length + blank.length;
+  if (missing > 0 && asked?.optional !== true)
     reservations.push(
       problem({
         code: "readings-missing",
-        what: `${missing.length > 3 ? `${missing.length} readings` : missing.join("; ")} of ${name} not measured yet`,
+        what: `${missing > 3 ? `${missing} readings` : missingWords(table, wanted, blank)} of ${name} not measured yet`,
         why: "judged on fewer readings than the plan expects",
       }),
     );
   return reservations;
 }
+
+const missingWords = (table: TableValue, wanted: TableValue["wanted"], blank: readonly number[]): string =>
+  [
+    ...wanted.map((one) => Object.values(one).join(", ")),
+    ...blank.map((i) => placeOf(table, i).replaceAll(" · ", ", ")),
+  ].join("; ");
 
 /** "13, up split; 13, lo split: gauge slipped, fitter B": places of one reason together. */
 function words(aside: TableValue["setAside"]): string {

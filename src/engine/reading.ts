@@ -9,6 +9,7 @@ import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { oneValue } from "../units/quantity.ts";
 import { atMost } from "../verdict.ts";
+import { counts } from "./by-key.ts";
 import type { LineValue, ReadingState, SetAside, TableColumn } from "./line.ts";
 
 export function readingValue(item: ReadingItem, rows: string, file: string): LineValue | Problem {
@@ -117,9 +118,6 @@ function setAsideOf(
     ];
   });
 }
-
-/** Neither replaced by another row nor set aside. */
-export const counts = (state: ReadingState): boolean => state !== "corrected" && state !== "set aside";
 
 const textAt = (columns: readonly TableColumn[], name: string, row: number): string =>
   columns.find((column) => column.name === name)?.typed[row] ?? "";

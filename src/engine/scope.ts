@@ -7,9 +7,9 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Contribution, clear, joined, reserved, type Standing } from "../standing.ts";
 import { type Dimension, dimensionless } from "../units/dimension.ts";
 import { type Kind, kinds, kindsOf } from "../units/kind.ts";
+import { answerWith, countedRows, countedWith } from "./by-key.ts";
 import { lackingReadings, readingDoubt } from "./lacking-readings.ts";
 import type { FormulaValue, LineValue, Named, RowsValue, SolutionValue, TableValue } from "./line.ts";
-import { counts } from "./reading.ts";
 
 /** Results of the lines an item uses, and the names of the whole page for suggestions. */
 export interface Results {
@@ -188,7 +188,7 @@ function fromRows(
 ): Named | Problem {
   const wanted = row?.tags[found.key];
   if (row && wanted !== undefined) {
-    const match = found.rows.find((r) => r.key === wanted);
+    const match = answerWith(found, wanted);
     if (!match)
       return problem({
         code: "no-such-row",
@@ -221,13 +221,10 @@ function fromRows(
 }
 
 /** Rows of a table that count: neither corrected nor set aside, and of the key at hand where there is one. */
-export function rowsAtHand(table: TableValue, row: RowContext | undefined): number[] {
+export function rowsAtHand(table: TableValue, row: RowContext | undefined): readonly number[] {
   if (row?.only?.of === table) return [row.only.index];
-  const keyed = row && table.columns.find((c) => c.name === row.key);
-  return table.states.flatMap((state, i) => {
-    if (!counts(state)) return [];
-    return keyed && keyed.typed[i] !== row.value ? [] : [i];
-  });
+  const isKeyed = row !== undefined && table.columns.some((c) => c.name === row.key);
+  return isKeyed ? countedWith(table, row.key, row.value) : countedRows(table);
 }
 
 function column(

@@ -21,6 +21,8 @@ export interface SetAsideWords {
 
 export function setAsidesOf({ item, value }: Line): readonly SetAsideWords[] {
   if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
+  if (value.setAside.length === 0) return [];
+  const standing = standingOf(value);
   return value.setAside.map((one) => ({
     row: one.row,
     place: placeWords(item, placeAt(item, value, one.row)),
@@ -28,7 +30,7 @@ export function setAsidesOf({ item, value }: Line): readonly SetAsideWords[] {
     why: one.why,
     by: one.by,
     when: whenColumns.map((name) => textAt(value, name, one.row)).find((text) => text !== "") ?? "",
-    now: nowWords(item, value, one.row),
+    now: nowWords(item, value, one.row, standing),
   }));
 }
 
@@ -85,17 +87,37 @@ function valuesAt({ columns }: TableValue, row: number): string {
 const counts = (table: TableValue, row: number): boolean =>
   table.states[row] === "entered" || table.states[row] === "odd";
 
-function nowWords(item: ReadingItem, table: TableValue, row: number): string {
-  const same = (names: readonly string[]) => (other: number) =>
-    names.every((name) => textAt(table, name, other) === textAt(table, name, row));
+interface Standing {
+  /** By place: the first row that counts there. */
+  readonly read: ReadonlyMap<string, number>;
+  /** By the first key: how many rows count, of how many places. */
+  readonly groups: ReadonlyMap<string, { readonly used: number; readonly places: number }>;
+}
+
+const placeKey = (table: TableValue, row: number): string =>
+  table.key.map((key) => textAt(table, key, row)).join(" · ");
+
+/** The whole table gone through once, however many of its readings are set aside. */
+function standingOf(table: TableValue): Standing {
+  const [first = ""] = table.key;
   const rows = [...table.states.keys()];
+  const used = rows.filter((row) => counts(table, row));
+  const wanted = grouped(table.wanted, (one) => one[first] ?? "");
+  const groups = [...grouped(rows, (row) => textAt(table, first, row))].map(([name, here]) => {
+    const places = new Set(here.map((row) => placeKey(table, row))).size + (wanted.get(name)?.length ?? 0);
+    return [name, { used: here.filter((row) => counts(table, row)).length, places }] as const;
+  });
+  return {
+    read: new Map(used.toReversed().map((row) => [placeKey(table, row), row])),
+    groups: new Map(groups),
+  };
+}
+
+function nowWords(item: ReadingItem, table: TableValue, row: number, { read, groups }: Standing): string {
   const [first] = table.key;
-  const again = table.key.length > 0 && rows.find((other) => counts(table, other) && same(table.key)(other));
-  if (again !== undefined && again !== false) return `read again: ${valuesAt(table, again)}`;
+  const again = first === undefined ? undefined : read.get(placeKey(table, row));
+  if (again !== undefined) return `read again: ${valuesAt(table, again)}`;
   if (first === undefined || table.key.length < 2) return "nothing stands in its place";
-  const here = rows.filter(same([first]));
-  const places = new Set(here.map((other) => table.key.map((key) => textAt(table, key, other)).join(" · ")));
-  const wanted = table.wanted.filter((one) => one[first] === textAt(table, first, row)).length;
-  const used = here.filter((other) => counts(table, other)).length;
-  return `${groupWords(item, placeAt(item, table, row))} is judged on ${used} of ${places.size + wanted} readings`;
+  const { used = 0, places = 0 } = groups.get(textAt(table, first, row)) ?? {};
+  return `${groupWords(item, placeAt(item, table, row))} is judged on ${used} of ${places} readings`;
 }

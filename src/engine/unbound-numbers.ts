@@ -21,8 +21,13 @@ export function unboundNumbers(
   if (notes.length === 0) return [];
   const values = pageNumbers(lines, unitOf);
   const counts = rowCounts(lines);
-  return notes.flatMap(({ line, text }) => [
-    ...numbersIn(text).flatMap((number) => {
+  const typed = notes.map(({ line, text }) => ({ line, text, numbers: numbersIn(text) }));
+  const many = typed.reduce((sum, { numbers }) => sum + numbers.length, 0);
+  const [first] = typed;
+  if (first && many * values.length > mostPairs)
+    return [{ line: first.line, found: tooMany(many, values.length) }];
+  return typed.flatMap(({ line, text, numbers }) => [
+    ...numbers.flatMap((number) => {
       const same = values.find((value) => isSame(number, value));
       return same ? [{ line, found: equal(number.text, same) }] : [];
     }),
@@ -31,6 +36,18 @@ export function unboundNumbers(
       .map((share) => ({ line, found: counted(share.text, counts.get(share.of) ?? "") })),
   ]);
 }
+
+/** About a second of comparing; a long page has a tenth of it. */
+const mostPairs = 10_000_000;
+
+const tooMany = (typed: number, values: number): Problem =>
+  problem({
+    code: "too-many-numbers",
+    what: "numbers typed into notes",
+    got: `${typed} of them beside ${values} values of the page`,
+    must: `come to at most ${mostPairs} pairs to be compared`,
+    why: "whether one of them is a value of the page is not looked at",
+  });
 
 const textsOf = (prose: ProseValue | undefined): readonly string[] =>
   (prose?.blocks ?? [])

@@ -118,8 +118,18 @@ export function loops(uses: ReadonlyMap<string, readonly string[]>): ReadonlyMap
   return found;
 }
 
+/** A loop of a few is named in full; of a long one each member would repeat all the others. */
+const mostNamed = 12;
+
+function loopWords(members: readonly string[]): string {
+  const [first = ""] = members;
+  if (members.length <= mostNamed) return [...members, first].join(" → ");
+  const named = [...members.slice(0, mostNamed / 2), "…", members.at(-1), first].join(" → ");
+  return `${named}, ${members.length} in all`;
+}
+
 function nameLoop(members: readonly string[], found: Map<string, Problem>): void {
-  const words = [...members, members[0]].join(" → ");
+  const words = loopWords(members);
   for (const name of members)
     if (!found.has(name))
       found.set(
