@@ -1,6 +1,8 @@
 // A problem is data; the one function below puts it into words, so that the command line,
 // the page and the tests all say the same sentence.
 
+import { onOneLine } from "./visible.ts";
+
 export interface ProblemFields {
   /** Stable kebab-case name of the kind of problem, e.g. "unknown-unit". */
   readonly code: string;
@@ -79,5 +81,5 @@ export function sentence(p: Problem): string {
   const facts = [p.got && `got ${p.got}`, p.must && `must ${p.must}`].filter(Boolean).join(", ");
   const reasons = [facts, p.why, p.hint].filter(Boolean).join("; ");
   const head = [p.where, p.what].filter(Boolean).join(" · ");
-  return reasons ? `${head}: ${reasons}` : head;
+  return onOneLine(reasons ? `${head}: ${reasons}` : head);
 }

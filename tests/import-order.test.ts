@@ -10,6 +10,7 @@ const src = join(root, "src");
 
 const layers: Readonly<Record<string, number>> = {
   "problem.ts": 0,
+  "visible.ts": 0,
   "source.ts": 0,
   "verdict.ts": 0,
   "standing.ts": 0,

@@ -1,5 +1,7 @@
 // Plain text layout: columns by width, figures by their point, long lines broken only where a terminal says how wide it is.
 
+import { onOneLine } from "../visible.ts";
+
 /** Characters a text takes on a terminal; combining marks and modifiers take none. */
 export const widthOf = (text: string): number => Array.from(text.replace(/\p{Mark}/gu, "")).length;
 
@@ -53,4 +55,4 @@ export function wrap(text: string, width: number, hang = "  "): string {
 
 /** Lines of an answer, wrapped for a terminal; a pipe gets every line whole. */
 export const lines = (all: readonly string[], width: number): string =>
-  `${all.map((line) => wrap(line, width, "    ")).join("\n")}\n`;
+  `${all.map((line) => wrap(onOneLine(line), width, "    ")).join("\n")}\n`;

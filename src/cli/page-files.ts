@@ -1,5 +1,14 @@
 // From words on the command line to page texts: files as they are, folders as the pages in them.
-import { closeSync, fstatSync, openSync, readdirSync, readSync, statSync } from "node:fs";
+import {
+  closeSync,
+  constants,
+  fstatSync,
+  openSync,
+  readdirSync,
+  readSync,
+  type Stats,
+  statSync,
+} from "node:fs";
 import { join } from "node:path";
 import { largestPage } from "../document/gate.ts";
 import { type Problem, problem } from "../problem.ts";
@@ -33,11 +42,19 @@ export function pageText(file: string, asker = "check"): string | Problem {
   }
 }
 
-/** The first bytes of a file, whatever its length. */
+/** What is neither file nor folder may never end, or never begin. */
+function unlikeAFile(stats: Stats): string | undefined {
+  if (stats.isFile()) return undefined;
+  if (stats.isDirectory()) return "EISDIR";
+  return stats.isFIFO() ? "a pipe" : stats.isSocket() ? "a socket" : "a device";
+}
+
+/** The first bytes of a file, whatever its length. A pipe that nobody writes to is opened without waiting. */
 export function readAtMost(file: string, most: number): Uint8Array {
-  const handle = openSync(file, "r");
+  const handle = openSync(file, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
   try {
-    if (fstatSync(handle).isDirectory()) throw Object.assign(new Error("is a folder"), { code: "EISDIR" });
+    const unlike = unlikeAFile(fstatSync(handle));
+    if (unlike !== undefined) throw Object.assign(new Error(unlike), { code: unlike });
     const bytes = new Uint8Array(most);
     let length = 0;
     for (;;) {
@@ -58,6 +75,7 @@ const reasons: Readonly<Record<string, string>> = {
   EPERM: "no permission to read it",
   ELOOP: "links that lead in a circle",
   ENAMETOOLONG: "a name that is too long",
+  ENXIO: "a socket",
 };
 
 export function unreadable(
@@ -67,12 +85,14 @@ export function unreadable(
   must = "be a page file or a folder of pages",
 ): Problem {
   const code = error instanceof Error && "code" in error ? String(error.code) : "";
+  const got = reasons[code] ?? (code || "an error while reading");
   return problem({
     code: code === "ENOENT" ? "no-such-file" : "unreadable-file",
     where,
     what: file,
-    got: reasons[code] ?? (code || "an error while reading"),
+    got,
     must,
+    hint: ["a pipe", "a socket", "a device"].includes(got) ? "save it to a file first" : undefined,
   });
 }
 

@@ -26,7 +26,12 @@ export function safeWrite(file: string, text: string, asker: string, seen?: stri
     const before = statOf(file);
     if (before?.isDirectory()) return unwritable(file, asker, "EISDIR");
     if (before && !before.isFile()) {
-      writeFileSync(file, text); // a device or a pipe is written to, never replaced
+      const reader = openSync(file, constants.O_WRONLY | (constants.O_NONBLOCK ?? 0)); // a pipe without a reader is not waited for
+      try {
+        writeFileSync(file, text); // a device or a pipe is written to, never replaced
+      } finally {
+        closeSync(reader);
+      }
       return undefined;
     }
     if (!before && seen !== undefined) return changedMeanwhile(file, asker);
@@ -102,6 +107,7 @@ const reasons: Readonly<Record<string, string>> = {
   EPERM: "no permission to write there",
   EROFS: "a disk that cannot be written to",
   ENOSPC: "a full disk",
+  ENXIO: "a pipe that nobody reads",
 };
 
 const unwritable = (file: string, where: string, code: string): Problem =>

@@ -3,6 +3,7 @@
 // recurse, so a hostile file costs no more than its length.
 import { CST, Lexer } from "yaml";
 import { type Problem, problem } from "../problem.ts";
+import { oddIn } from "../visible.ts";
 import type { Origin } from "./origin.ts";
 
 export const largestPage = { bytes: 2_000_000, depth: 24 } as const;
@@ -29,20 +30,15 @@ function byteLength(text: string): number {
   return text.length * 3 <= largestPage.bytes ? text.length : new TextEncoder().encode(text).length;
 }
 
-// Control characters, half surrogate pairs, the mark left by text of another encoding, and the marks that
-// make a line read otherwise than it is stored.
-const oddCharacter = /(?![\t\n\r\u0085])\p{Cc}|[\u202A-\u202E\u2066-\u2069\uFFFD-\uFFFF]|\p{Cs}|\r(?!\n)/u;
-
 function oddCharacters(from: Origin): readonly Problem[] {
-  const found = oddCharacter.exec(from.text);
+  const found = oddIn(from.text);
   if (!found) return [];
-  const code = (found[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
   return [
     problem({
       code: "odd-character",
       where: from.where(found.index),
       what: "page file",
-      got: `the character U+${code}`,
+      got: `the character ${found.name}`,
       must: "be plain text in UTF-8",
       why: "this character is not seen, or comes from another encoding",
       hint: "save the file again as UTF-8 text without it",

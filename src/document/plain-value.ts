@@ -2,6 +2,7 @@
 // The two are of one shape; they differ only in numbers, which the second keeps as their source text.
 import { isMap, isScalar, isSeq, type Node, type Scalar } from "yaml";
 import { type Problem, problem } from "../problem.ts";
+import { oddIn } from "../visible.ts";
 import { held } from "./held.ts";
 import type { Origin } from "./origin.ts";
 
@@ -58,6 +59,18 @@ function oddKey(name: string, node: Node, from: Origin): Problem {
   });
 }
 
+/** An escape puts into a text what the file itself may not hold. */
+const oddText = (name: string, where: string): Problem =>
+  problem({
+    code: "odd-character",
+    where,
+    what: "text",
+    got: `the character ${name}, written as an escape`,
+    must: "be plain text",
+    why: "this character is not seen, and can change what a line seems to say",
+    hint: "write the text without it",
+  });
+
 // A number that would read otherwise elsewhere, or lose digits, has to be quoted by the person who means it.
 const plainDecimal = /^[-+]?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?$/;
 const mostDigits = 15;
@@ -67,7 +80,12 @@ export const isPlainDecimal = (text: string): boolean =>
 
 function plainScalar(node: Scalar, from: Origin, problems: Problem[]): PlainValue {
   const { value } = node;
-  if (typeof value === "string" || typeof value === "boolean") return { checked: value, typed: value };
+  if (typeof value === "boolean") return { checked: value, typed: value };
+  if (typeof value === "string") {
+    const odd = oddIn(value);
+    if (odd) problems.push(oddText(odd.name, from.where(node.range?.[0] ?? 0)));
+    return { checked: value, typed: value };
+  }
   if (typeof value !== "number") return { checked: null, typed: null };
   const typed = node.source ?? String(value);
   if (!isPlainDecimal(typed)) {

@@ -1,6 +1,8 @@
 // Elements by createElement and createElementNS only: no markup strings, no style attributes,
 // so that the strictest page policy holds.
 
+import { visible } from "../visible.ts";
+
 export type Child = Node | string | undefined | false | readonly Child[];
 type Listener = (event: Event) => void;
 export type Attributes = Readonly<Record<string, string | number | boolean | undefined | Listener>>;
@@ -21,7 +23,8 @@ function fill<E extends Element>(element: E, attributes: Attributes, children: r
 function append(parent: Element, children: readonly Child[]): void {
   for (const child of children) {
     if (child === undefined || child === false) continue;
-    if (typeof child === "string" || child instanceof Node) parent.append(child);
+    if (typeof child === "string") parent.append(visible(child));
+    else if (child instanceof Node) parent.append(child);
     else append(parent, child);
   }
 }

@@ -2,7 +2,16 @@
 // into an ignored folder, so that a test never runs an old bundle and never disturbs dist.
 import { execFile, spawn } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import {
+  closeSync,
+  existsSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { createBuilder } from "vite";
@@ -76,6 +85,21 @@ export async function splitlineToClosedPipe(...args: readonly string[]): Promise
   child.stdout.destroy();
   let err = "";
   child.stderr.on("data", (text) => {
+    err += String(text);
+  });
+  return new Promise((resolve) => {
+    child.on("close", (exit) => resolve({ exit: exit ?? -1, err }));
+  });
+}
+
+/** The same with standard output going to this file or device. */
+export async function splitlineTo(file: string, ...args: readonly string[]): Promise<Omit<Ran, "out">> {
+  const entry = await built();
+  const handle = openSync(file, "w");
+  const child = spawn(process.execPath, [entry, ...args], { cwd: root, stdio: ["ignore", handle, "pipe"] });
+  closeSync(handle);
+  let err = "";
+  child.stderr?.on("data", (text) => {
     err += String(text);
   });
   return new Promise((resolve) => {

@@ -1,8 +1,8 @@
 // The door of the command line: help, version, unknown words, closed pipes.
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { version } from "../../package.json";
-import { built, json, splitline, splitlineToClosedPipe } from "./built.ts";
+import { built, json, splitline, splitlineTo, splitlineToClosedPipe } from "./built.ts";
 
 describe("the command line", () => {
   it("starts with a line that lets a shell run it", async () => {
@@ -56,13 +56,40 @@ describe("the command line", () => {
     expect(data).toMatchObject({ problem: { code: "unknown-command", suggestions: ["check"] } });
   });
 
-  it.each([
-    [["methods", "--json"], 0],
-    [["check", "notebooks", "--json"], 1],
-    [["help"], 0],
-  ])("%j to a reader that closed ends quietly with its own exit code", async (words, exit) => {
-    expect(await splitlineToClosedPipe(...words)).toEqual({ exit, err: "" });
+  it.each([[["methods", "--json"]], [["check", "notebooks", "--json"]], [["help"]]])(
+    "%j to a reader that closed ends quietly with exit code 4",
+    async (words) => {
+      expect(await splitlineToClosedPipe(...words)).toEqual({ exit: 4, err: "" });
+    },
+  );
+
+  it.skipIf(!existsSync("/dev/full"))("a full disk is exit code 4 and one sentence", async () => {
+    expect(await splitlineTo("/dev/full", "check", "notebooks")).toEqual({
+      exit: 4,
+      err: "splitline · answer: got a full disk, must be written whole; what stands there is cut off\n",
+    });
   });
+
+  it("--version and help answer --json with data", async () => {
+    expect(await json("--version")).toEqual({ exit: 0, data: { version } });
+    const all = await json("help");
+    expect(all.exit).toBe(0);
+    expect(all.data).toMatchObject({
+      commands: expect.arrayContaining([expect.objectContaining({ name: "check" })]),
+      exitCodes: { "1": "a check fails", "4": expect.stringContaining("could not be written") },
+    });
+    expect((await json("help", "solve")).data).toMatchObject({ commands: [{ name: "solve" }] });
+    expect(await json("solve", "--help")).toEqual(await json("help", "solve"));
+  });
+
+  it.each([["--version"], ["help"], ["check", "notebooks"], ["methods"], ["zork"]])(
+    "%s with --json=1 is refused as data",
+    async (...words) => {
+      const { exit, out } = await splitline(...words, "--json=1");
+      expect(exit).toBe(2);
+      expect(JSON.parse(out)).toMatchObject({ problem: { text: expect.any(String) } });
+    },
+  );
 
   it("uses no colour and no control characters", async () => {
     const { out } = await splitline("check", "notebooks");

@@ -12,7 +12,7 @@ import { unboundNumbers } from "../../src/engine/unbound-numbers.ts";
 import { loops } from "../../src/engine/uses.ts";
 import { nearest } from "../../src/nearest.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
-import { growth, linear } from "../growth.ts";
+import { steps } from "../steps.ts";
 import { settled } from "./helpers.ts";
 
 const upTo = (n: number): readonly number[] => Array.from({ length: n }, (_, i) => i);
@@ -133,7 +133,7 @@ describe("nearest", () => {
   });
 });
 
-test("readings set aside are told in a time as their number", () => {
+test("readings set aside are told in as many steps as there are", () => {
   const line = (n: number): Line => {
     const rows = upTo(n).map((i) => `${i % 3},${i},1,slip,set aside`);
     const item: ReadingItem = {
@@ -148,9 +148,8 @@ test("readings set aside are told in a time as their number", () => {
     const value = readingValue(item, item.rows, "p.yaml");
     return { name: "r", item, value, note: undefined, guilty: undefined, uses: [], usedBy: [], version: 1 };
   };
-  const lines = new Map([100, 1600].map((n) => [n, line(n)]));
-  const told = (n: number) => setAsidesOf(lines.get(n) ?? line(n));
-  expect(growth(told, 100)).toBeLessThan(linear);
+  const told = (n: number) => setAsidesOf(line(n));
+  expect(steps(() => told(1200)) / steps(() => told(300))).toBeLessThan(4.5);
   expect(told(300)[4]?.now).toBe("p 1 is judged on 0 of 100 readings");
 });
 

@@ -13,11 +13,20 @@ import {
   unreadPage,
 } from "../checked-page.ts";
 import { lines } from "../columns.ts";
-import { asJson, exitFails, exitFine, exitOpen, exitUnread, type Outcome, refused } from "../outcome.ts";
+import {
+  asJson,
+  exitFails,
+  exitFine,
+  exitOpen,
+  exitUnread,
+  type Outcome,
+  refused,
+  wantsJson,
+} from "../outcome.ts";
 import { filesAt } from "../page-files.ts";
 
 export async function checkCommand(args: readonly string[], width: number): Promise<Outcome> {
-  const json = args.includes("--json");
+  const json = wantsJson(args);
   const read = readArguments("check", args, {});
   if (isProblem(read)) return refused(read, json);
   if (read.words.length === 0) return refused(nothing, json);

@@ -15,10 +15,10 @@ import { readArguments } from "../arguments.ts";
 import { alignFigures, columns, lines } from "../columns.ts";
 import { exactText, shortText } from "../exact-text.ts";
 import { kindNamed } from "../kind-named.ts";
-import { asJson, exitFine, exitUnread, type Outcome, refused } from "../outcome.ts";
+import { asJson, exitFine, exitUnread, type Outcome, refused, wantsJson } from "../outcome.ts";
 
 export function convertCommand(args: readonly string[], width: number): Outcome {
-  const json = args.includes("--json");
+  const json = wantsJson(args);
   const read = readArguments("convert", args, { to: "text", as: "text" });
   if (isProblem(read)) return refused(read, json);
   const { text, to } = wordsAndTarget(read.words.join(" ").trim(), read.flags.get("to")?.[0]);

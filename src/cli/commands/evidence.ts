@@ -12,7 +12,7 @@ import {
   hasPublishedCheck,
 } from "../evidence-rows.ts";
 import { type RowOutcome, runRow, shareText, worstOf } from "../evidence-run.ts";
-import { asJson, exitFails, exitFine, type Outcome, refused } from "../outcome.ts";
+import { asJson, exitFails, exitFine, type Outcome, refused, wantsJson } from "../outcome.ts";
 
 interface Held {
   readonly id: string;
@@ -23,7 +23,7 @@ interface Held {
 }
 
 export function evidenceCommand(args: readonly string[], width: number): Outcome {
-  const json = args.includes("--json");
+  const json = wantsJson(args);
   const read = readArguments("evidence", args, {});
   if (isProblem(read)) return refused(read, json);
   if (read.words.length > 0) return refused(noWords(read.words), json);

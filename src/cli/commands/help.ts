@@ -1,5 +1,7 @@
 // What can be asked, and how. Each command's own help is its block of this text.
-import { exitFine, type Outcome } from "../outcome.ts";
+import { isProblem } from "../../problem.ts";
+import { readArguments } from "../arguments.ts";
+import { asJson, exitFine, type Outcome, refused, wantsJson } from "../outcome.ts";
 
 const usage: Readonly<Record<string, string>> = {
   convert: `splitline convert "<quantity>" [--to <unit>] [--as <kind>] [--json]
@@ -60,12 +62,34 @@ const exitCodes = `exit codes
   0  answered; every check is proven or waived
   1  a check fails
   2  the input could not be read
-  3  a check is unproven, or something has no answer`;
+  3  a check is unproven, or something has no answer
+  4  the answer could not be written: a full disk, or a reader that has gone
+  70 a fault of the program itself`;
+
+const codes = Object.fromEntries(
+  exitCodes.split("\n").flatMap((line) => {
+    const [code = "", ...words] = line.trim().split(/ +/);
+    return /^\d/.test(code) ? [[code, words.join(" ")] as const] : [];
+  }),
+);
+
+/** One command where it is named, else all of them; the text is what a person reads. */
+const helpRecords = (name: string) =>
+  Object.entries(usage)
+    .filter(([command]) => !Object.hasOwn(usage, name) || command === name)
+    .map(([command, text]) => ({
+      name: command,
+      text: [text, ...(details[command] === undefined ? [] : [details[command]])].join("\n\n"),
+    }));
 
 export function helpCommand(args: readonly string[]): Outcome {
-  const [name = ""] = args;
-  const own = usage[name];
+  const read = readArguments("help", args, {});
+  if (isProblem(read)) return refused(read, wantsJson(args));
+  const [name = ""] = read.words;
+  const own = Object.hasOwn(usage, name) ? usage[name] : undefined;
   const more = details[name] === undefined ? "" : `\n\n${details[name]}`;
+  if (read.flags.has("json"))
+    return { exit: exitFine, out: asJson({ commands: helpRecords(name), exitCodes: codes }) };
   if (own) return { exit: exitFine, out: `${own}${more}\n\n${exitCodes}\n` };
   const all = Object.values(usage)
     .map((text) => `  ${text.replaceAll("\n", "\n  ")}`)

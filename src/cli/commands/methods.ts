@@ -8,10 +8,10 @@ import { columns, lines } from "../columns.ts";
 import { equationsOf, limitsOf, sourcesOf } from "../equations.ts";
 import { type Evidence, evidenceFor, noPublishedCheck } from "../evidence.ts";
 import { familyOf } from "../families.ts";
-import { asJson, exitFine, type Outcome, refused } from "../outcome.ts";
+import { asJson, exitFine, type Outcome, refused, wantsJson } from "../outcome.ts";
 
 export function methodsCommand(args: readonly string[], width: number): Outcome {
-  const json = args.includes("--json");
+  const json = wantsJson(args);
   const read = readArguments("methods", args, {});
   if (isProblem(read)) return refused(read, json);
   const [id, extra] = read.words;

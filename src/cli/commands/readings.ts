@@ -5,7 +5,16 @@ import { nearest } from "../../nearest.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { type Arguments, readArguments } from "../arguments.ts";
 import { lines } from "../columns.ts";
-import { asJson, exitFine, exitUnread, type Outcome, problemRecord, refused, worded } from "../outcome.ts";
+import {
+  asJson,
+  exitFine,
+  exitUnread,
+  type Outcome,
+  problemRecord,
+  refused,
+  wantsJson,
+  worded,
+} from "../outcome.ts";
 import { pageText } from "../page-files.ts";
 import { readingIn } from "../readings/reading-in.ts";
 import { readingOut } from "../readings/reading-out.ts";
@@ -24,7 +33,7 @@ const flags = {
 } as const;
 
 export async function readingsCommand(args: readonly string[], width: number): Promise<Outcome> {
-  const json = args.includes("--json");
+  const json = wantsJson(args);
   const read = readArguments("readings", args, flags);
   if (isProblem(read)) return refused(read, json);
   const [file, name, extra] = read.words;

@@ -3,13 +3,13 @@ import { type AnyMethod, methodNamed } from "../../methods/index.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { readArguments } from "../arguments.ts";
 import { lines } from "../columns.ts";
-import { asJson, exitFine, type Outcome, refused } from "../outcome.ts";
+import { asJson, exitFine, type Outcome, refused, wantsJson } from "../outcome.ts";
 import { outputUnits } from "../output-units.ts";
 import { solveRecord } from "../solve-record.ts";
 import { solveText } from "../solve-text.ts";
 
 export function solveCommand(args: readonly string[], width: number): Outcome {
-  const json = args.includes("--json");
+  const json = wantsJson(args);
   const read = readArguments("solve", args, { show: "texts" });
   if (isProblem(read)) return refused(read, json);
   const [id, ...words] = read.words;

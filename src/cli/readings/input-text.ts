@@ -1,6 +1,7 @@
 // The text of a CSV file or of standard input, or the one sentence why it is none. Never more is read than
 // a page can hold, and a file of too many rows is refused before any field of it is looked at.
 import { isProblem, type Problem, problem } from "../../problem.ts";
+import { oddIn } from "../../visible.ts";
 import { readAtMost, unreadable } from "../page-files.ts";
 
 /** A page holds no more than this, and a person can look through no more. */
@@ -74,16 +75,13 @@ function decoded(bytes: Uint8Array): string | Problem {
 
 /** What a page refuses as well: marks that are not seen, and line ends of a kind long gone. */
 function oddCharacter(text: string): Problem | undefined {
-  const found = /(?![\t\n\r\u0085])\p{Cc}|[\u202A-\u202E\u2066-\u2069\uFFFD-\uFFFF]|\p{Cs}|\r(?!\n)/u.exec(
-    text,
-  );
+  const found = oddIn(text);
   if (!found) return undefined;
   const line = text.slice(0, found.index).split("\n").length;
-  const code = (found[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
   return problem({
     code: "odd-character",
     what: `line ${line}`,
-    got: `the character U+${code}`,
+    got: `the character ${found.name}`,
     must: "be plain text",
     why: "this character is not seen, or comes from another encoding",
     hint: "save the file again as CSV in UTF-8 without it",

@@ -24,7 +24,8 @@ export function readingOut(
   if (isProblem(made)) return refused(made, json);
   const { csv, rows, columns } = made;
   const record = { file, reading: item.name, rows, columns };
-  if (out === "-") return { exit: exitFine, out: json ? asJson({ ...record, csv }) : csv };
+  if (out === "-")
+    return { exit: exitFine, ...(json ? { out: asJson({ ...record, csv }) } : { out: csv, isData: true }) };
   if (isSameFile(out, file)) return refused(ownPage(out), json);
   const wrong = (isFile(out) ? thereAlready(out, replaces) : undefined) ?? safeWrite(out, csv, "readings");
   if (wrong) return refused(wrong, json);
