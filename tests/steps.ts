@@ -1,34 +1,38 @@
 // How often lists are looked at while something runs: calls of what is given to some, find, filter and every,
 // and the places that includes and indexOf may pass. Counted, so that it is the same on any machine.
-import { vi } from "vitest";
-
 type Act = (...all: unknown[]) => unknown;
 
-const asking = ["some", "find", "findIndex", "findLast", "filter", "every"] as const;
-const passing = ["includes", "indexOf"] as const;
+const asking: ReadonlySet<string> = new Set(["some", "find", "findIndex", "findLast", "filter", "every"]);
+const passing: ReadonlySet<string> = new Set(["includes", "indexOf"]);
 
 export function steps(act: () => unknown): number {
   let looks = 0;
-  const lists: Record<string, Act> = Array.prototype as unknown as Record<string, Act>;
-  const spies = [...asking, ...passing].map((name) => {
-    const plain = lists[name];
-    return vi.spyOn(lists, name).mockImplementation(function (this: unknown[], ...all: unknown[]) {
-      const [each, ...more] = all;
-      if (typeof each !== "function" || passing.some((one) => one === name)) {
+  const lists: object = Array.prototype;
+  const before = new Map<string, Act>();
+  const put = (name: string, value: Act) =>
+    Object.defineProperty(lists, name, { value, configurable: true, writable: true });
+  const counting = (plain: Act): Act =>
+    function (this: unknown[], each: unknown, self?: unknown): unknown {
+      if (typeof each !== "function") {
         looks += this.length;
-        return plain?.apply(this, all);
+        return Reflect.apply(plain, this, self === undefined ? [each] : [each, self]);
       }
       const counted: Act = (...found) => {
         looks += 1;
-        return Reflect.apply(each, more[0], found) as unknown;
+        return Reflect.apply(each, self, found);
       };
-      return plain?.call(this, counted);
-    });
-  });
+      return Reflect.apply(plain, this, [counted]);
+    };
+  for (const name of [...asking, ...passing]) {
+    const plain: unknown = Reflect.get(lists, name);
+    if (typeof plain !== "function") continue;
+    before.set(name, plain as Act);
+    put(name, counting(plain as Act));
+  }
   try {
     act();
   } finally {
-    for (const spy of spies) spy.mockRestore();
+    for (const [name, plain] of before) put(name, plain);
   }
   return looks;
 }

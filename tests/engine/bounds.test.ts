@@ -45,6 +45,7 @@ function countedTable(n: number): { table: TableValue; looks: () => number } {
     rows: n,
     missing: 0,
     states: watched(keys.map((_, i) => (i % 7 === 0 ? "missing" : i % 11 === 0 ? "set aside" : "entered"))),
+    oddIn: new Map(),
     key: ["p"],
     setAside: watched(
       upTo(n)
