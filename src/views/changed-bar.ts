@@ -55,7 +55,7 @@ export function changedBar(actions: {
       redo.disabled = !state.redo;
       sure = false;
       back.textContent = "Back to the file";
-      back.disabled = !changed;
+      back.disabled = !changed || keeping === "another tab";
       words.textContent = wording[keeping](changed);
     },
   };

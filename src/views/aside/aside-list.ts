@@ -119,7 +119,12 @@ function heldAgainst({ page }: AsideView, rows: readonly Against[]): HTMLElement
       el(
         "thead",
         {},
-        el("tr", {}, ...heads.map((head) => el("th", { scope: "col" }, head)), canUse && el("td", {})),
+        el(
+          "tr",
+          {},
+          ...heads.map((head) => el("th", { scope: "col" }, head)),
+          canUse && el("th", {}, el("span", { class: "unseen" }, "choose")),
+        ),
       ),
       el(
         "tbody",

@@ -10,6 +10,7 @@ export function listOf(
   session: Session,
   put: (key: string, text: string) => void,
 ): void {
+  const mayChange = session.keeping() !== "another tab";
   const show = (): void => {
     const hadFocus = holder.contains(document.activeElement);
     const list = asideList({
@@ -17,14 +18,15 @@ export function listOf(
       aside: session.aside(),
       page: session.live.page,
       now: session.standing,
-      use: session.keeping() === "another tab" ? undefined : put,
-      letGo: (one) => {
-        session.letGo(one);
-        show();
-      },
+      use: mayChange ? put : undefined,
+      letGo: mayChange ? letGo : undefined,
     });
     replace(holder, list);
     if (hadFocus) list?.querySelector("h2")?.focus();
+  };
+  const letGo = (one: Aside): void => {
+    session.letGo(one);
+    show();
   };
   show();
 }

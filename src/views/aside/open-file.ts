@@ -39,7 +39,9 @@ export async function openFile(name: string, text: string, opening: Opening): Pr
     await beginWith(id, { ...begun, count: (kept?.count ?? 0) + 1 });
   }
   letGo();
-  if (begun) show(id);
+  if (!begun) return;
+  show(id);
+  window.scrollTo(0, 0); // the page begins with what is to be chosen
 }
 
 function notice(notices: HTMLElement, element: HTMLElement): void {
