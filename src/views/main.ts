@@ -19,9 +19,11 @@ import { lineId, rowId } from "./row.ts";
 import { openSession, type Session, type Unopened } from "./session.ts";
 import { statusLine } from "./status-line.ts";
 import { topBar } from "./top-bar.ts";
+import { unitPanel } from "./units/unit-panel.ts";
 
 const status = statusLine();
 const behind: Panels = panels();
+const units = unitPanel();
 const holder = el("main", { id: "page" });
 const notices = el("div", { class: "notices" });
 const aside = beside();
@@ -41,7 +43,7 @@ const saved = changedBar({
 });
 
 const bar = topBar({
-  openUnits: behind.units,
+  openUnits: units.open,
   openFile: () => field.click(),
   save,
   print: () => window.print(),
@@ -178,7 +180,7 @@ document.addEventListener("keydown", (event) => {
         ? shown?.undo
         : undefined
     : key === "u"
-      ? behind.units
+      ? units.open
       : undefined;
   if (!act || isTyping(event.target)) return; // a text entry takes back its own letters
   event.preventDefault();
@@ -192,5 +194,14 @@ holder.addEventListener("beforeinput", ({ target }) => {
 });
 window.addEventListener("hashchange", () => void follow());
 openedDetailsOnPaper();
-document.body.append(bar.element, field, notices, aside.element, holder, saved.element, status.element);
+document.body.append(
+  bar.element,
+  field,
+  notices,
+  aside.element,
+  holder,
+  saved.element,
+  status.element,
+  units.element,
+);
 void follow();

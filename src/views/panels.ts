@@ -1,5 +1,5 @@
 // What opens over the page, each fetched when it is first asked for: the chain behind a number, the entry of
-// readings, the way in for a table, the unit question.
+// readings, the way in for a table.
 import { lazily } from "./lazily.ts";
 import type { PageContext } from "./page-context.ts";
 
@@ -7,7 +7,6 @@ export interface Panels {
   readonly why: (context: PageContext, name: string, output?: string, row?: string) => void;
   readonly enterReadings: (context: PageContext, name: string, place?: string) => void;
   readonly importTable: (context: PageContext, name: string) => void;
-  readonly units: () => void;
 }
 
 export function panels(): Panels {
@@ -19,14 +18,7 @@ export function panels(): Panels {
   }, "soon");
   const bench = lazily(async () => (await import("./bench/bench-entry.ts")).bench(), "soon");
   const table = lazily(async () => (await import("./csv/import-panel.ts")).importPanel(), "soon");
-  const units = lazily(async () => {
-    const { unitPanel } = await import("./units/unit-panel.ts");
-    const made = unitPanel();
-    document.body.append(made.element);
-    return made;
-  }, "soon");
   return {
-    units: () => units.use((made) => made.open()),
     why: (context, name, output, row) => why.use((made) => made.show(context, name, output, row)),
     enterReadings: (context, name, place) => bench.use((made) => made.show(context, name, place)),
     importTable: (context, name) => table.use((made) => made.show(context, name)),

@@ -147,6 +147,30 @@ describe("on the page", () => {
     expect(all?.words).toContain("1 reading set aside");
   });
 
+  test("a comma that is still asked about stands in the summary until it is confirmed", async () => {
+    const live = openPage(text, "page.yaml");
+    if (!("lines" in live)) throw new Error("the page did not open");
+    live.change("limit", "25,015 mm");
+    live.change("old", "24,5 mm");
+    await live.settle();
+    const asked = exceptions(live.lines()).find(({ name }) => name === "old");
+    expect(asked).toMatchObject({
+      mark: "warning",
+      words: '"24,5 mm": the comma is read as a decimal mark, 24.5; is that meant?',
+    });
+    const meant = exceptions(live.lines(), undefined, (name) => name === "old");
+    expect(meant.some(({ name }) => name === "old")).toBe(false);
+  });
+
+  test("an odd reading is asked about with what was read", async () => {
+    const odd = text.replace("    uncertainty:", "    odd: { diameter: 5 um }\n    uncertainty:");
+    const live = openPage(odd.replace("1,split,25.011", "1,split,25.061"), "page.yaml");
+    if (!("lines" in live)) throw new Error("the page did not open");
+    await live.settle();
+    const asked = exceptions(live.lines()).find(({ mark }) => mark === "odd");
+    expect(asked?.words).toContain("hole 1, split, 25.061 mm");
+  });
+
   test("values without a source of their own are listed, changed ones too", () => {
     expect(caveats(lines).unsourced).toEqual(["limit", "old"]);
   });

@@ -388,6 +388,62 @@ describe("undo and redo", () => {
   });
 });
 
+describe("at the bench", () => {
+  const tables = `splitline: 1
+title: Bores, invented
+page:
+  - reading: record
+    says: Record as first written
+    columns: { pass: tag, position: tag, read: torque, wrench: tag }
+    key: [pass, position]
+    expect: { pass: [1, 2], position: [5, 15] }
+    rows: |
+      pass,position,read/N.m,wrench
+      1,5,176,W1
+  - reading: redone
+    says: Correcting rows
+    columns: { pass: tag, position: tag, read: torque, wrench: tag, reason: text }
+    key: [pass, position]
+    rows: |
+      pass,position,read/N.m,wrench,reason
+      1,15,184,W1,no row was written
+`;
+  const place = () => bench().locator(".bench-place");
+
+  test("the next position passes over what stands in a correcting table, and says so there", async () => {
+    await open(tables);
+    await line(page, "record")
+      .getByRole("button", { name: /^Enter readings/ })
+      .click();
+    await place().getByText("pass 2, position 5, read").waitFor();
+    await bench().getByRole("button", { name: "place before" }).click();
+    await bench().getByText("stands in Correcting rows: no row was written").waitFor();
+  });
+
+  test("a refused reading of a row stays refused after the next one, and after a reload", async () => {
+    await open(tables);
+    await line(page, "record")
+      .getByRole("button", { name: /^Enter readings/ })
+      .click();
+    await place().getByText("pass 2, position 5, read").waitFor();
+    await bench().getByRole("button", { name: "next place" }).click();
+    await place().getByText("pass 2, position 5, wrench").waitFor();
+    await bench().getByRole("button", { name: "Cannot be read" }).click();
+    await bench().locator("#bench-who").fill("fitter B");
+    await bench().locator(".bench-ask").getByRole("button", { name: "out of reach" }).click();
+    await place().getByText("pass 2, position 15, read").waitFor();
+    await bench().getByRole("button", { name: "place before" }).click();
+    await bench().getByRole("button", { name: "place before" }).click();
+    await place().getByText("pass 2, position 5, read").waitFor();
+    await page.keyboard.type("329");
+    await page.keyboard.press("Enter");
+    await place().getByText("pass 2, position 15, read").waitFor();
+    await page.reload();
+    await title().waitFor();
+    expect(await asCsv(page, "record")).toContain("2,5,329,,wrench not read: out of reach,fitter B");
+  });
+});
+
 describe("the browser's store", () => {
   test("is asked once to keep what it holds, with the first entry", async () => {
     await page.addInitScript(() => {

@@ -34,6 +34,17 @@ describe("the unit answer", () => {
     await context.close();
   });
 
+  test("keeps a wrench step that it refuses over a reload, as it was typed", async () => {
+    const { page, context } = await newPage(browser);
+    await page.goto(`${served.url}/units.html?q=140+lbf.in`);
+    await page.getByLabel("wrench step").fill("3 blips");
+    await page.locator(".set-line").getByText("not a known unit").waitFor();
+    await page.reload();
+    await page.locator(".set-line").getByText("not a known unit").waitFor();
+    expect(await page.getByLabel("wrench step").inputValue()).toBe("3 blips");
+    await context.close();
+  });
+
   test("asks which unit a bare 140 has, and what each would mean", async () => {
     const { page, context } = await newPage(browser);
     await page.goto(`${served.url}/units.html?q=140`);

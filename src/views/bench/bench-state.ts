@@ -11,6 +11,7 @@ import type { PageContext } from "../page-context.ts";
 import { nextWanted, type Step, stepsOf } from "../readings/places.ts";
 import { type Front, filled, frontOf } from "./front-digits.ts";
 import { frontFromPage } from "./nominal.ts";
+import { standsElsewhere } from "./stands-elsewhere.ts";
 
 export interface Spot {
   readonly item: ReadingItem;
@@ -29,7 +30,8 @@ export function spotOf(context: PageContext, name: string): Spot | Problem {
   const table = readingValue(item, begun.text, context.live.page.file);
   if (isProblem(table)) return table;
   if (table.type !== "table") return problem({ code: "not-a-table", what: name, got: table.type });
-  return { item, rows: begun.text, table, steps: stepsOf(item, table) };
+  const steps = standsElsewhere(item, stepsOf(item, table), context.live.lines());
+  return { item, rows: begun.text, table, steps };
 }
 
 /**
