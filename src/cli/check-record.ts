@@ -24,6 +24,7 @@ import {
   limitText,
   missingParts,
   noteName,
+  placed,
   rowState,
   stateOf,
   unsourcedNames,
@@ -37,9 +38,9 @@ export const pageRecord = (page: CheckedPage) => ({
   title: page.title,
   setAside: page.lines.flatMap(asideRecords),
   odd: page.lines.flatMap((line) => oddReadings(line).map((one) => ({ reading: line.name, ...one }))),
-  checks: page.lines.filter(isCheck).map((line) => checkRecord(line, page.unitOf)),
-  lines: page.lines.filter((line) => !isCheck(line)).flatMap((line) => lineRecords(line, page.unitOf)),
-  warnings: page.lines.flatMap(warningRecords),
+  checks: page.lines.filter(isCheck).map((line) => checkRecord(page, line)),
+  lines: page.lines.filter((line) => !isCheck(line)).flatMap((line) => lineRecords(line, page)),
+  warnings: page.lines.flatMap((line) => warningRecords(page, line)),
   sourceNotStated: unsourcedNames(page.lines),
   ...(page.remarks.length > 0 && {
     remarks: page.remarks.map(({ line, found }) => problemRecord(found.at(noteName(line)))),
@@ -47,16 +48,22 @@ export const pageRecord = (page: CheckedPage) => ({
   ...(page.problems.length > 0 && { problems: page.problems.map((p) => problemRecord(p)) }),
 });
 
-function checkRecord(line: Line, unitOf: UnitChoice) {
+function checkRecord(page: CheckedPage, line: Line) {
+  const { unitOf } = page;
   const start = { name: line.name, says: labelOf(line.item), state: stateOf(line) };
   const { value } = line;
-  if (isProblem(value)) return { ...start, ...nothing, why: whyNoAnswer(line) };
+  if (isProblem(value)) {
+    const why = whyNoAnswer(page, line);
+    return { ...start, ...nothing, why, problem: problemRecord(placed(page, line, value), why) };
+  }
   if (value.type === "check") return { ...start, ...judged(value, unitOf) };
   if (value.type !== "checks") return { ...start, ...nothing, why: "" };
   const rows = value.rows.map((row) => ({
     [value.key]: row.key,
     state: rowState(row),
-    ...(isProblem(row.value) ? { ...nothing, why: worded(root(row.value)) } : judged(row.value, unitOf)),
+    ...(isProblem(row.value)
+      ? { ...nothing, why: worded(placed(page, line, row.value)) }
+      : judged(row.value, unitOf)),
   }));
   return {
     ...start,
@@ -112,17 +119,26 @@ function asideRecords(line: Line) {
   }));
 }
 
-/** Every warning of a method, with the outputs that it spoils. */
-function warningRecords({ name, value }: Line) {
+/** Every warning: of a method with the outputs that it spoils, of a given whose reading a person should confirm. */
+function warningRecords(page: CheckedPage, line: Line) {
+  const { name, value } = line;
+  const record = (at: string, warning: Problem, spoils: readonly string[]) => ({
+    name: at,
+    ...problemRecord(placed(page, line, warning), worded(root(warning))),
+    spoils,
+  });
   const of = (solution: Solution, at: string) =>
-    solution.warnings.map((warning) => ({
-      name: at,
-      ...problemRecord(warning),
-      spoils: Object.entries(solution.spoilt).flatMap(([output, by]) =>
-        by.some((one) => one.code === warning.code && one.what === warning.what) ? [output] : [],
+    solution.warnings.map((warning) =>
+      record(
+        at,
+        warning,
+        Object.entries(solution.spoilt).flatMap(([output, by]) =>
+          by.some((one) => one.code === warning.code && one.what === warning.what) ? [output] : [],
+        ),
       ),
-    }));
+    );
   if (isProblem(value)) return [];
+  if (value.type === "quantity") return value.confirm ? [record(name, value.confirm, [])] : [];
   if (value.type === "solution") return of(value.solution, name);
   if (value.type !== "rows") return [];
   return value.rows.flatMap((row) =>
@@ -159,9 +175,9 @@ const noAnswer = (name: string, p: Problem, text = worded(root(p))): LineRecord 
 });
 
 /** One entry per value: a working with several outputs, or a table, gives "name.output" for each. */
-export function lineRecords(line: Line, unitOf: UnitChoice): readonly LineRecord[] {
+export function lineRecords(line: Line, page: CheckedPage): readonly LineRecord[] {
   const { note } = line;
-  return [...valueRecords(line, unitOf), ...(note ? noteRecords(`note of ${line.name}`, note) : [])];
+  return [...valueRecords(line, page), ...(note ? noteRecords(`note of ${line.name}`, note) : [])];
 }
 
 /** Only notes that hold values of the page; the others say what the file says. */
@@ -178,9 +194,11 @@ function noteRecords(name: string, prose: ProseValue): readonly LineRecord[] {
   ];
 }
 
-function valueRecords(line: Line, unitOf: UnitChoice): readonly LineRecord[] {
+function valueRecords(line: Line, page: CheckedPage): readonly LineRecord[] {
   const { name, value } = line;
-  if (isProblem(value)) return [noAnswer(name, value, whyNoAnswer(line))];
+  const { unitOf } = page;
+  const at = (p: Problem): Problem => placed(page, line, p);
+  if (isProblem(value)) return [noAnswer(name, at(value), whyNoAnswer(page, line))];
   switch (value.type) {
     case "quantity":
       return [flat(name, value.kind ?? null, quantityRecord(value, unitOf))];
@@ -193,11 +211,11 @@ function valueRecords(line: Line, unitOf: UnitChoice): readonly LineRecord[] {
     case "table":
       return tableRecords(name, value, unitOf);
     case "rows":
-      return rowsRecords(name, value, unitOf);
+      return rowsRecords(name, value, unitOf, at);
     case "picture":
       return missingParts(line)
         .slice(0, 1)
-        .map((p) => noAnswer(name, p));
+        .map((p) => noAnswer(name, at(p)));
     case "prose":
       return noteRecords(name, value);
     default:
@@ -246,10 +264,15 @@ const tableRecords = (name: string, table: TableValue, unitOf: UnitChoice): Line
   });
 
 /** One entry per key: "form 13.ovality", or "shankLargest 13" where there is one answer. */
-const rowsRecords = (name: string, { rows }: RowsValue, unitOf: UnitChoice): LineRecord[] =>
+const rowsRecords = (
+  name: string,
+  { rows }: RowsValue,
+  unitOf: UnitChoice,
+  placedAt: (p: Problem) => Problem,
+): LineRecord[] =>
   rows.flatMap(({ key, value }) => {
     const at = `${name} ${key}`;
-    if (isProblem(value)) return [noAnswer(at, value)];
+    if (isProblem(value)) return [noAnswer(at, placedAt(value))];
     return value.type === "formula"
       ? [formulaRecord(at, value, unitOf)]
       : solutionRecords(at, value.solution.outputs, unitOf);

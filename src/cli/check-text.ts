@@ -12,6 +12,7 @@ import {
   missingInNote,
   missingParts,
   noteName,
+  placed,
   rowName,
   rowState,
   stateOf,
@@ -33,7 +34,9 @@ export function pageLines(page: CheckedPage): string[] {
   return [
     `${page.file}: ${page.title}`,
     ...asideLines(page),
-    ...(checks.length === 0 ? ["  no checks on this page"] : checks.flatMap(checkLines)),
+    ...(checks.length === 0
+      ? ["  no checks on this page"]
+      : checks.flatMap((line) => checkLines(page, line))),
     ...(silent.length === 0 ? [] : ["", "  no answer elsewhere", ...columns(silent, "    ")]),
     ...remarkLines(page),
     ...caveatLines(page),
@@ -68,15 +71,15 @@ function remarkLines({ remarks }: CheckedPage): string[] {
   return rows.length === 0 ? [] : ["", "  remarks", ...columns(rows, "    ")];
 }
 
-function checkLines(line: Line): string[] {
+function checkLines(page: CheckedPage, line: Line): string[] {
   const { value } = line;
   const said = `  ${padEnd(stateOf(line), stateWidth)}  ${line.name}: ${labelOf(line.item)}`;
   const indent = " ".repeat(stateWidth + 4);
-  return [said, ...reasons(line, value).map((text) => indent + text)];
+  return [said, ...reasons(page, line, value).map((text) => indent + text)];
 }
 
-function reasons(line: Line, value: Line["value"]): string[] {
-  if (isProblem(value)) return [whyNoAnswer(line)];
+function reasons(page: CheckedPage, line: Line, value: Line["value"]): string[] {
+  if (isProblem(value)) return [whyNoAnswer(page, line)];
   if (value.type === "checks")
     return [
       whyAlone(value),
@@ -114,10 +117,10 @@ function withoutAnswer(page: CheckedPage): string[][] {
     .filter((line) => !isCheck(line))
     .flatMap((line) => {
       const name = "name" in line.item ? line.name : labelOf(line.item);
-      if (isProblem(line.value)) return [[name, whyNoAnswer(line)]];
+      if (isProblem(line.value)) return [[name, whyNoAnswer(page, line)]];
       const missing = missingParts(line);
       const shown = line.item.kind === "picture" ? missing.slice(0, 1) : missing;
-      return shown.map((p) => [name, worded(p.cause ?? p)]);
+      return shown.map((p) => [name, worded(placed(page, line, p))]);
     })
     .concat(page.lines.flatMap((line) => missingInNote(line).map((p) => [noteName(line), worded(p)])));
 }

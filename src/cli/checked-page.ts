@@ -1,5 +1,7 @@
 // One page, worked out and laid open: its checks, its lines, and what has no answer.
+import { fieldPlaces } from "../document/field-places.ts";
 import type { Item } from "../document/item.ts";
+import { guiltyField } from "../engine/guilty-field.ts";
 import type { CheckValue, Line, RowOf } from "../engine/line.ts";
 import { openPage } from "../engine/open-page.ts";
 import type { OpenPage } from "../engine/opened.ts";
@@ -19,6 +21,8 @@ export interface CheckedPage {
   readonly unitOf: UnitChoice;
   /** Said beside the states, and changing none. */
   readonly remarks: readonly Remark[];
+  /** file:line:column of what a problem at this line is about. */
+  readonly placeOf: (line: Line, found: Problem) => string;
 }
 
 export interface Remark {
@@ -33,25 +37,42 @@ const unread = (file: string, problems: readonly Problem[]): CheckedPage => ({
   lines: [],
   unitOf: usualUnit,
   remarks: [],
+  placeOf: () => file,
 });
 
 export async function checkedPage(file: string): Promise<CheckedPage> {
   const text = pageText(file);
   if (isProblem(text)) return unread(file, [text]);
   const live = openPage(text, file);
-  return isLive(live) ? settled(live, file) : unread(file, live);
+  return isLive(live) ? settled(live, file, text) : unread(file, live);
 }
 
 export const unreadPage = unread;
 
 const isLive = (opened: OpenPage | readonly Problem[]): opened is OpenPage => !Array.isArray(opened);
 
-async function settled(live: OpenPage, file: string): Promise<CheckedPage> {
+async function settled(live: OpenPage, file: string, text: string): Promise<CheckedPage> {
   await live.settle();
   const { page, unitOf } = live;
   const lines = live.lines();
   live.dispose();
-  return { file, title: page.title, problems: [], lines, unitOf, remarks: unboundNumbers(lines, unitOf) };
+  const items = new Map(lines.map(({ name, item }) => [name, item]));
+  const places = fieldPlaces(text, file);
+  const placeOf = ({ item, guilty }: Line, found: Problem): string => {
+    const at = items.get(guilty ?? "") ?? item;
+    const { path, within } = guiltyField(at, found);
+    return places(at.index, path, within);
+  };
+  const remarks = unboundNumbers(lines, unitOf);
+  return { file, title: page.title, problems: [], lines, unitOf, remarks, placeOf };
+}
+
+/** The first problem behind this one, with its place in the file. */
+export function placed(page: CheckedPage, line: Line, p: Problem): Problem {
+  const first = root(p);
+  if (/:\d+:\d+$/.test(first.where ?? "")) return first;
+  const where = page.placeOf(line, first);
+  return first.with({ where: first.where === undefined ? where : `${where} · ${first.where}` });
 }
 
 export const isCheck = (line: Line): boolean => line.item.kind === "check";
@@ -75,10 +96,10 @@ export const rowName = (key: string, row: RowOf<unknown>): string =>
   key === "finding" ? row.key : `${key} ${row.key}`;
 
 /** "no answer because of nutFactor: nut factor: got 14, must be below 1" */
-export function whyNoAnswer(line: Line): string {
+export function whyNoAnswer(page: CheckedPage, line: Line): string {
   if (!isProblem(line.value)) return "";
   const because = line.guilty === undefined || line.guilty === line.name ? "" : `because of ${line.guilty}: `;
-  return because + worded(root(line.value));
+  return because + worded(placed(page, line, line.value));
 }
 
 export function labelOf(item: Item): string {

@@ -32,6 +32,9 @@ export function worded(p: Problem): string {
 
 export interface ProblemRecord {
   readonly code: string;
+  /** In the page file, from 1; null where the problem stands in none. */
+  readonly line: number | null;
+  readonly column: number | null;
   readonly what: string;
   readonly got: string | null;
   readonly must: string | null;
@@ -43,8 +46,11 @@ export interface ProblemRecord {
 
 export function problemRecord(p: Problem, text = worded(root(p))): ProblemRecord {
   const first = root(p);
+  const [, line, column] = /:(\d+):(\d+)(?: · |$)/.exec(first.where ?? "") ?? [];
   return {
     code: first.code,
+    line: line === undefined ? null : Number(line),
+    column: column === undefined ? null : Number(column),
     what: first.what,
     got: first.got ?? null,
     must: first.must ?? null,

@@ -52,7 +52,7 @@ describe("check of notes", () => {
     expect(exit).toBe(3);
     expect(out).toMatch(/note at line 2\s+\{play\} · play: got a name that no item of the page has/);
     expect((await json("check", file)).data).toMatchObject({
-      pages: [{ cells: [{ name: "gap" }, { name: "#2", text: "gap 5 mm, play no answer" }] }],
+      pages: [{ lines: [{ name: "gap" }, { name: "#2", text: "gap 5 mm, play no answer" }] }],
     });
   });
 });
@@ -71,7 +71,7 @@ describe("check", () => {
   });
 
   it.each([
-    ["picture: wrnch", "picture wrnch  picture: got wrnch", "did you mean wrench?"],
+    ["picture: wrnch", " · picture: got wrnch", "did you mean wrench?"],
     ["picture: torque-angle", "picture torque-angle", "it is called angle-by-nut now"],
     ["picture: fit-bar", "picture fit-bar", "got an input gap, must be given only size, holeMax"],
   ])("%s with an input it does not take is named, and the page is not fine", async (first, at, why) => {
@@ -116,11 +116,11 @@ describe("check", () => {
     const files = readdirSync(join(root, "notebooks")).filter((name) => /\.ya?ml$/.test(name));
     expect(files.length).toBeGreaterThan(0);
     expect((await json("check", "notebooks")).data).toMatchObject({
-      pages: files.sort().map((name) => ({ file: join("notebooks", name), cells: expect.any(Array) })),
+      pages: files.sort().map((name) => ({ file: join("notebooks", name), lines: expect.any(Array) })),
     });
   });
 
-  it("--json has checks and cells, null where there is no answer", async () => {
+  it("--json has checks and lines, null where there is no answer", async () => {
     const nothingKnown = { doubt: null, mayNotHold: [], fromMemory: [], sourceNotStated: ["gap"] };
     expect((await json("check", fails)).data).toEqual({
       pages: [
@@ -155,7 +155,7 @@ describe("check", () => {
               ...nothingKnown,
             },
           ],
-          cells: [{ name: "gap", kind: "length", value: 5, unit: "mm", text: "5 mm" }],
+          lines: [{ name: "gap", kind: "length", value: 5, unit: "mm", text: "5 mm" }],
         },
       ],
     });
@@ -171,7 +171,7 @@ describe("check", () => {
               why: expect.stringContaining("gap"),
             },
           ],
-          cells: [
+          lines: [
             {
               name: "gap",
               value: null,
@@ -194,7 +194,7 @@ describe("check", () => {
     expect(data).toMatchObject({
       pages: [
         {
-          cells: expect.arrayContaining([
+          lines: expect.arrayContaining([
             expect.objectContaining({ name: "bolt.pitch", value: 3, unit: "mm" }),
           ]),
         },
@@ -226,7 +226,7 @@ describe("check of what cannot be read", () => {
     expect(out).toContain(says);
     const { data } = await json("check", file);
     expect(data).toMatchObject({
-      pages: [{ file, checks: [], cells: [], problems: [{ text: expect.any(String) }] }],
+      pages: [{ file, checks: [], lines: [], problems: [{ text: expect.any(String) }] }],
     });
   });
 

@@ -32,7 +32,8 @@ const details: Readonly<Record<string, string>> = {
       checks: [{ name, says, state, value, unit, limit, limits: { atLeast, atMost, unit },
         doubt: { halfWidth, unit, from }, why, mayNotHold, fromMemory, sourceNotStated, rows }],
       lines: [{ name, kind, value, unit, text }],
-      warnings: [{ name, text, spoils }], sourceNotStated }]`,
+      warnings: [{ name, text, line, column, spoils }], sourceNotStated }]
+    What has no answer has a problem: { code, line, column, what, got, must, why, hint, text }`,
   readings: `    --out <file>        the reading as CSV, units in the heads; - is standard output
       --sort            by its key, in the order the page expects
       --replace         in place of a file that is there; never of a page
