@@ -9,7 +9,7 @@ export type FieldPlaces = (index: number, path: readonly (string | number)[], wi
 /** The text is parsed at the first question: most pages are never asked. */
 export function fieldPlaces(text: string, file: string): FieldPlaces {
   let yaml: YamlPage | undefined;
-  return (index, path, within = 1) => {
+  return (index, path, within) => {
     if (yaml === undefined) {
       const parsed = parseYaml(text, file);
       if (!("root" in parsed)) return file;
@@ -17,8 +17,8 @@ export function fieldPlaces(text: string, file: string): FieldPlaces {
     }
     const { root, from } = yaml;
     const { node, offset } = nodeAt(root, ["page", index, ...path]);
-    const isWritten = isScalar(node) && typeof node.value === "string" && within <= node.value.length + 1;
-    return from.where(isWritten ? offset + shift(text, offset, node.value, within) : offset);
+    const value: unknown = isScalar(node) ? node.value : undefined;
+    return from.where(within === undefined ? offset : offset + shift(text, offset, value, within));
   };
 }
 
