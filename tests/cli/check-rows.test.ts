@@ -90,7 +90,7 @@ describe("check on rows", () => {
             },
             { name: "band", state: "waived" },
           ],
-          cells: expect.arrayContaining([
+          lines: expect.arrayContaining([
             expect.objectContaining({ name: "preload 1", unit: "kN", value: expect.closeTo(7.6389, 3) }),
             expect.objectContaining({ name: "preload 3", value: null, problem: expect.any(Object) }),
           ]),
