@@ -54,6 +54,17 @@ const maybeList = (must: PictureColumns, may: PictureColumns = {}) =>
 const positions = list({ position: "text", x: "length", y: "length" }, { kind: "text" });
 const yRuns = word("down", "up");
 
+const tightened = {
+  of: {
+    record: list({ position: "text" }, { torque: "torque", angle: "angle", stretch: "length", pass: "text" }),
+    band: number("angle"),
+    target: maybe("torque"),
+    torqueBand: maybe("ratio"),
+    pass: word(),
+  },
+  needs: { target: "torqueBand", torqueBand: "target" },
+} as const;
+
 export const pictureInputs = {
   "joint-diagram": {
     of: {
@@ -171,18 +182,25 @@ export const pictureInputs = {
       yRuns,
     },
   },
-  "angle-by-nut": {
+  "angle-by-nut": tightened,
+  "torque-against-angle": tightened,
+  "trial-spread": {
     of: {
-      record: list(
-        { position: "text" },
-        { torque: "torque", angle: "angle", stretch: "length", pass: "text" },
-      ),
-      band: number("angle"),
-      target: maybe("torque"),
-      torqueBand: maybe("ratio"),
-      pass: word(),
+      trial: list({}, { position: "text", preload: "force", value: "force" }),
+      mean: number("force"),
+      spread: number("ratio"),
+      scatter: maybe("ratio"),
     },
-    needs: { target: "torqueBand", torqueBand: "target" },
+  },
+  "fits-against-limits": {
+    of: {
+      pairs: list(
+        { position: "text" },
+        { tightest: "length", loosest: "length", uncertainty: "length", state: "text" },
+      ),
+      tightestAllowed: number("length"),
+      loosestAllowed: number("length"),
+    },
   },
   "hole-section": {
     of: {

@@ -192,7 +192,7 @@ export const catalogue: Readonly<Record<string, PublicNames>> = {
     inputs: ["finalTorque", "fractions", "runOn", "adapters"],
     outputs: ["passes"],
   },
-  "record-findings": { inputs: ["plan", "rows"], outputs: ["findings"] },
+  "record-findings": { inputs: ["plan", "rows"], outputs: ["findings", "counted"] },
   "change-since": {
     inputs: ["before", "after", "uncertaintyBefore", "uncertaintyAfter"],
     outputs: ["difference", "threshold", "real"],
@@ -244,5 +244,8 @@ export const catalogueRows: Readonly<Record<string, Readonly<Record<string, read
   "hole-form": { readings: ["depth", "direction", "value"] },
   "gap-plane": { stations: ["x", "y", "gap"] },
   "pass-torques": { passes: ["position", "net", "set"] },
-  "record-findings": { findings: ["position", "pass", "what", "ratio", "likelyCause"] },
+  "record-findings": {
+    findings: ["position", "pass", "what", "ratio", "likelyCause"],
+    counted: ["position", "pass", "torque", "angle"],
+  },
 };

@@ -25,6 +25,15 @@ function netOf(row: Recorded, read: number): number {
   return isProblem(found) ? Number.NaN : (found["applied"] ?? Number.NaN);
 }
 
+/** Every row that counts, with the net torque at the nut that its reading stands for. */
+export const countedRows = (rows: readonly Recorded[]): readonly Row[] =>
+  rows.map((row) => ({
+    pass: row.pass,
+    position: row.position,
+    ...(row.read === undefined ? {} : { torque: netOf(row, row.read) }),
+    ...(row.angle === undefined ? {} : { angle: row.angle }),
+  }));
+
 const beyond = (row: Recorded, number: number, tolerance: number): boolean =>
   !atMost(Math.abs(netOf(row, number) - row.net), tolerance * row.net, row.net);
 

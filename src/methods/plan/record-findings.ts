@@ -3,7 +3,7 @@ import { isProblem, type Problem } from "../../problem.ts";
 import { numberOf, rowsOf } from "../inside.ts";
 import { type Insides, method } from "../method.ts";
 import { recordRatios } from "../sources.ts";
-import { findingsOf } from "./findings.ts";
+import { countedRows, findingsOf } from "./findings.ts";
 import { plannedRows, recordedRows } from "./record-rows.ts";
 
 function run(inputs: Insides): Insides | Problem {
@@ -16,7 +16,8 @@ function run(inputs: Insides): Insides | Problem {
     slip: numberOf(inputs, "slipTolerance") ?? Number.NaN,
   });
   const { replaced, otherPasses, blank } = record;
-  return { findings, found: findings.length, planned: plan.length, replaced, otherPasses, blank };
+  const counted = countedRows(record.rows);
+  return { findings, counted, found: findings.length, planned: plan.length, replaced, otherPasses, blank };
 }
 
 function remarks(inputs: Insides): readonly string[] {
@@ -101,6 +102,12 @@ export const recordFindings = method({
         angle: { kind: "angle" },
         likelyCause: { kind: "text" },
       },
+      counted: {
+        position: { kind: "text" },
+        pass: { kind: "text" },
+        torque: { kind: "torque" },
+        angle: { kind: "angle" },
+      },
     },
     run,
     remarks,
@@ -120,6 +127,16 @@ export const recordFindings = method({
       },
     },
     found: { kind: "count", says: "number of findings" },
+    counted: {
+      kind: "list",
+      says: "rows that count",
+      of: {
+        position: { kind: "text", says: "position" },
+        pass: { kind: "text", says: "pass" },
+        torque: { kind: "torque", says: "net torque at the nut, from the reading" },
+        angle: { kind: "angle", says: "angle turned" },
+      },
+    },
   },
   limits: [
     { that: "torqueTolerance > 0", else: "no reading is exact" },

@@ -1,105 +1,87 @@
 // Angle, torque and stretch drawn as panels that share their rows.
-import { extent } from "d3";
+import { dot } from "@observablehq/plot";
 import type { UnitChoice } from "../../methods/solution.ts";
-import { roundDecimal } from "../../units/format.ts";
 import { inUnit } from "../../units/in-unit.ts";
 import type { Kind } from "../../units/kind.ts";
 import { unitLabel } from "../../units/unit.ts";
-import { svg } from "../dom.ts";
-import { forReading } from "../figure.ts";
-import { angleWord, type Story, type Told, torqueOff } from "./angle-by-nut.ts";
+import { airy, placed, rounded } from "./chart.ts";
 import { markAt } from "./flange.ts";
-import { dot, picture, text } from "./marks.ts";
-import { type Band, panel, rowHeight, rowLabels, rowsTop } from "./row-chart.ts";
+import { picture, text } from "./marks.ts";
+import { linesOf, type RowChart, rowChart, rowsHeight } from "./row-chart.ts";
+import { angleWord, type Story, type Told, torqueOff } from "./tightened.ts";
+
+interface Band {
+  readonly low: number;
+  readonly high: number;
+  readonly middle: number;
+}
 
 interface Series {
   readonly title: string;
   readonly share: number;
   readonly of: (nut: Told) => number | undefined;
-  readonly number: (si: number) => string;
+  readonly number: (value: number) => string;
   readonly band?: Band | undefined;
   readonly off: (nut: Told) => string | undefined;
   readonly wanted: boolean;
 }
 
 export function drawTold(story: Story, width: number, unitOf: UnitChoice): SVGSVGElement {
-  const { nuts } = story;
   const all = seriesOf(story, unitOf);
-  const [left, right] = [34, Math.min(width, 900) - 12];
-  const gap = 22;
+  const [left, right] = [34, Math.min(width, 900) - 14];
+  const gap = 30;
   const room = right - left - gap * (all.length - 1);
   const shares = all.reduce((sum, { share }) => sum + share, 0);
-  const root = picture(width, rowsTop + nuts.length * rowHeight + 10);
-  root.append(
-    ...rowLabels(
-      nuts.map(({ position }) => position),
-      left - 8,
-      right,
-    ),
-  );
   let from = left;
-  for (const series of all) {
+  const charts = all.map((series, i) => {
     const to = from + (room * series.share) / shares;
-    root.append(...onePanel(series, nuts, from, to));
+    const asked = chartOf(series, story.nuts, from, to, i === 0);
     from = to + gap;
-  }
+    return asked;
+  });
+  const lines = Math.max(...charts.map(linesOf));
+  const root = picture(width, rowsHeight(story.nuts.length, lines));
+  root.append(...charts.flatMap((asked) => rowChart({ ...asked, lines })));
   return root;
 }
 
+/** All numbers in the units shown. */
 function seriesOf(story: Story, unitOf: UnitChoice): readonly Series[] {
-  const number = (kind: Kind, decimals: number) => (si: number) =>
-    forReading(
-      roundDecimal(inUnit(si, unitOf(kind)), { decimals })
-        .replace(/(\.\d*?)0+$/, "$1")
-        .replace(/\.$/, ""),
-    );
-  const titled = (word: string, kind: Kind) => `${word}, ${unitLabel(unitOf(kind))}`;
   const { middle, band, target, torqueBand } = story;
-  const degrees = number("angle", 1);
-  const torque = number("torque", 0);
-  const angleOff = (nut: Told) => {
-    const word = angleWord(nut, story);
-    return word === "inside" || word === "missing" ? undefined : word;
+  const shown = (kind: Kind) => (si: number | undefined) =>
+    si === undefined ? undefined : inUnit(si, unitOf(kind));
+  const titled = (word: string, kind: Kind) => `${word}, ${unitLabel(unitOf(kind))}`;
+  const about = (at: number, off: number, kind: Kind): Band => {
+    const [low, high, between] = [at - off, at + off, at].map((si) => inUnit(si, unitOf(kind)));
+    return { low: low ?? 0, high: high ?? 0, middle: between ?? 0 };
   };
   const series: Series[] = [
     {
-      title: `${titled("angle", "angle")}, median ${degrees(middle)}`,
+      title: titled("angle", "angle"),
       share: 3,
-      of: ({ angle }) => angle,
-      number: degrees,
-      off: angleOff,
+      of: ({ angle }) => shown("angle")(angle),
+      number: rounded(1),
+      off: (nut) => (["low", "high"].includes(angleWord(nut, story)) ? angleWord(nut, story) : undefined),
       wanted: true,
-      band: {
-        low: middle - band,
-        high: middle + band,
-        middle,
-        lowWords: degrees(middle - band),
-        highWords: degrees(middle + band),
-      },
+      band: about(middle, band, "angle"),
     },
     {
       title: titled("torque", "torque"),
       share: 2.4,
-      of: (nut) => nut.torque,
-      number: torque,
+      of: ({ torque }) => shown("torque")(torque),
+      number: rounded(0),
       off: (nut) => torqueOff(nut, story),
       wanted: true,
       band:
         target === undefined || torqueBand === undefined
           ? undefined
-          : {
-              low: target * (1 - torqueBand),
-              high: target * (1 + torqueBand),
-              middle: target,
-              lowWords: torque(target * (1 - torqueBand)),
-              highWords: torque(target * (1 + torqueBand)),
-            },
+          : about(target, target * torqueBand, "torque"),
     },
     {
       title: titled("stretch", "length"),
       share: 2,
-      of: ({ stretch }) => stretch,
-      number: number("length", 3),
+      of: ({ stretch }) => shown("length")(stretch),
+      number: rounded(3),
       off: () => undefined,
       wanted: false,
     },
@@ -108,42 +90,52 @@ function seriesOf(story: Story, unitOf: UnitChoice): readonly Series[] {
 }
 
 /** From the values, with a little air; dots carry their number where they are odd. */
-function onePanel(series: Series, nuts: readonly Told[], left: number, right: number): readonly SVGElement[] {
+function chartOf(
+  series: Series,
+  nuts: readonly Told[],
+  left: number,
+  right: number,
+  named: boolean,
+): RowChart {
   const { band, of, off, number, title } = series;
-  const values = [...nuts.flatMap((nut) => of(nut) ?? []), ...(band ? [band.low, band.high] : [])];
-  const [low = 0, high = 1] = extent(values);
-  const air = (high - low || Math.abs(high) || 1) * 0.08;
-  const wide = (right - left) * ((high - low) / (high - low + 2 * air)) > 56;
-  const ticks = band
-    ? []
-    : (wide ? [low, high] : [(low + high) / 2]).map((at): [number, string] => [at, number(at)]);
-  const chart = panel({
+  const dots = nuts.flatMap((nut, row) => {
+    const value = of(nut);
+    return value === undefined ? [] : [{ row, value, word: off(nut) }];
+  });
+  const missing = series.wanted ? nuts.flatMap((nut, row) => (of(nut) === undefined ? [row] : [])) : [];
+  const odd = dots.filter(({ word }) => word !== undefined);
+  const [from, to] = airy([...dots.map(({ value }) => value), ...(band ? [band.low, band.high] : [])]);
+  return {
+    title,
+    names: nuts.map(({ position }) => position),
     left,
     right,
-    from: low - air,
-    to: high + air,
-    title,
-    band,
-    ticks,
-    rows: nuts.length,
-  });
-  const marks = nuts.flatMap((nut, i) => {
-    const value = of(nut);
-    const y = chart.y(i);
-    if (value === undefined)
-      return series.wanted
-        ? [markAt("no answer", left + 9, y), text("missing", left + 20, y + 4.5, "start", "limit-text")]
-        : [];
-    const at = chart.x(value);
-    const word = off(nut);
-    if (word === undefined) return [dot(at, y)];
-    const outward = at < (left + right) / 2 ? "start" : "end";
-    const words = `${number(value)} ${word}`;
-    return [
-      dot(at, y),
-      svg("circle", { class: "outlier", cx: at, cy: y, r: 8.5 }),
-      text(words, outward === "start" ? at + 13 : at - 13, y + 4.5, outward, "limit-text"),
-    ];
-  });
-  return [...chart.back, ...marks];
+    from,
+    to,
+    limits: band
+      ? [
+          { at: band.low, words: number(band.low) },
+          { at: band.high, words: number(band.high) },
+          { at: band.middle, words: number(band.middle), is: "middle" },
+        ]
+      : [],
+    allowed: band && [band.low, band.high],
+    number,
+    named,
+    marks: [
+      dot(dots, { x: "value", y: "row", r: 4.5, className: "point" }),
+      dot(odd, { x: "value", y: "row", r: 8.5, className: "outlier" }),
+      placed((x, y) => [
+        ...odd.map(({ row, value, word }) => {
+          const start = x(value) < (left + right) / 2;
+          const at = start ? x(value) + 13 : x(value) - 13;
+          return text(`${number(value)} ${word}`, at, y(row) + 4.5, start ? "start" : "end", "limit-text");
+        }),
+        ...missing.flatMap((row) => [
+          markAt("no answer", left + 9, y(row)),
+          text("missing", left + 20, y(row) + 4.5, "start", "limit-text"),
+        ]),
+      ]),
+    ],
+  };
 }

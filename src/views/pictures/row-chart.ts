@@ -1,80 +1,107 @@
-// Charts with one row for each position: they read the same on a phone and on paper.
-import { type ScaleLinear, scaleLinear } from "d3";
-import { svg } from "../dom.ts";
-import { line, text } from "./marks.ts";
+// Charts with one row for each position: they read the same on a phone and on paper. Numbers are in the unit shown.
+import { axisX, type Markish, rect, ruleX, ruleY, text as words } from "@observablehq/plot";
+import { chart, type Limit, limitLine, limitText } from "./chart.ts";
+import { text } from "./marks.ts";
+import { breadthOf } from "./words.ts";
 
 export const rowHeight = 20;
-export const rowsTop = 44;
+const firstLine = 30; // px: labels of limits under the title, in one line or two
+const lineApart = 16;
 
-export interface Band {
-  readonly low: number;
-  readonly high: number;
-  readonly lowWords: string;
-  readonly highWords: string;
-  /** The median or target that the band lies about. */
-  readonly middle?: number;
-}
-
-export interface PanelAsked {
+export interface RowChart {
+  readonly title: string;
+  readonly names: readonly string[];
   readonly left: number;
   readonly right: number;
   readonly from: number;
   readonly to: number;
-  readonly title: string;
-  readonly band?: Band | undefined;
-  /** What is told of the scale where there is no band: places and their words. */
-  readonly ticks?: readonly (readonly [at: number, words: string])[];
-  readonly rows: number;
+  readonly limits: readonly Limit[];
+  /** What lies between two limits is allowed. */
+  readonly allowed?: readonly [low: number, high: number] | undefined;
+  readonly number: (value: number) => string;
+  readonly marks: readonly Markish[];
+  /** Lines of labels to leave room for, where charts stand side by side. */
+  readonly lines?: number;
+  /** The names stand at the left chart only. */
+  readonly named?: boolean;
 }
 
-export interface Panel {
-  readonly x: ScaleLinear<number, number>;
-  readonly y: (row: number) => number;
-  readonly back: readonly SVGElement[];
+export const rowsTop = (lines: number): number => firstLine + (lines - 1) * lineApart + 9;
+export const rowsHeight = (rows: number, lines: number): number => rowsTop(lines) + rows * rowHeight + 28;
+
+interface Label extends Limit {
+  readonly middle: number;
+  readonly line: number;
 }
 
-export function panel({ left, right, from, to, title, band, ticks = [], rows }: PanelAsked): Panel {
-  const x = scaleLinear([from, to], [left, right]);
-  const y = (row: number) => rowsTop + (row + 0.5) * rowHeight;
-  const foot = rowsTop + rows * rowHeight;
-  return {
-    x,
-    y,
-    back: [
-      text(title, left, 12, "start", "strong-text"),
-      ...(band ? bandMarks(band, x, foot) : []),
-      ...ticks.map(([at, words]) => text(words, x(at), 32, "middle", "quiet-text")),
-      line("axis", left, rowsTop - 2, left, foot),
-    ],
-  };
+/** Each label over its limit; one that would cover another goes a line lower, a middle without room is left out. */
+function labelsOf({ limits, left, right, from, to }: RowChart): readonly Label[] {
+  const placed: Label[] = [];
+  const free = (line: number, middle: number, words: string) =>
+    placed.every(
+      (other) =>
+        other.line !== line ||
+        Math.abs(other.middle - middle) > (breadthOf(other.words) + breadthOf(words)) / 2 + 4,
+    );
+  for (const limit of limits.toSorted((a, b) => Number(a.is === "middle") - Number(b.is === "middle"))) {
+    const half = breadthOf(limit.words) / 2;
+    const x = left + ((limit.at - from) / (to - from)) * (right - left);
+    const middle = Math.max(left - 10 + half, Math.min(right + 10 - half, x));
+    let line = 0;
+    while (!free(line, middle, limit.words)) line += 1;
+    if (line === 0 || limit.is !== "middle") placed.push({ ...limit, middle, line });
+  }
+  return placed;
 }
 
-function bandMarks(band: Band, x: ScaleLinear<number, number>, foot: number): readonly SVGElement[] {
-  const [low, high] = [x(band.low), x(band.high)];
-  const [left = 0] = x.range();
-  const close = high - low < 64;
-  const middle = (low + high) / 2;
-  const top = rowsTop - 4;
+export const linesOf = (asked: RowChart): number =>
+  Math.max(1, ...labelsOf(asked).map(({ line }) => line + 1));
+
+export function rowChart(asked: RowChart): readonly SVGElement[] {
+  const { title, names, left, right, from, to, limits, allowed, number, marks, named = true } = asked;
+  const lines = asked.lines ?? linesOf(asked);
+  const rows = names.map((name, row) => ({ name, row }));
+  const [first, last] = [-0.5, names.length - 0.5];
+  const lineOf = (is: string) => limits.filter((limit) => limitLine(limit) === is);
   return [
-    svg("rect", { class: "allowed", x: low, y: top, width: high - low, height: foot - top }),
-    line("limit", low, top, low, foot),
-    line("limit", high, top, high, foot),
-    ...(band.middle === undefined ? [] : [line("thin", x(band.middle), top, x(band.middle), foot)]),
-    ...(close
-      ? [
-          text(band.lowWords, middle - 4, 32, "end", "limit-text"),
-          text(band.highWords, middle + 4, 32, "start", "limit-text"),
-        ]
-      : [
-          text(band.lowWords, Math.max(left, low), 32, low - left < 20 ? "start" : "middle", "limit-text"),
-          text(band.highWords, high, 32, "middle", "limit-text"),
-        ]),
+    text(title, left, 12, "start", "strong-text"),
+    ...labelsOf(asked).map((label) =>
+      text(label.words, label.middle, firstLine + label.line * lineApart, "middle", limitText(label)),
+    ),
+    chart({
+      width: right,
+      height: rowsHeight(names.length, lines),
+      marginTop: rowsTop(lines),
+      marginBottom: 28,
+      marginLeft: left,
+      marginRight: 0,
+      x: { domain: [from, to] },
+      y: { domain: [last, first] },
+      marks: [
+        allowed && rect([allowed], { x1: "0", x2: "1", y1: first, y2: last, className: "allowed" }),
+        ruleY(rows, { y: "row", x1: from, x2: to, className: "grid" }),
+        ...["limit", "thin"].map((is) => ruleX(lineOf(is), { x: "at", className: is })),
+        ruleX([from], { className: "axis" }),
+        named
+          ? words(rows, {
+              x: from,
+              y: "row",
+              text: "name",
+              dx: -8,
+              textAnchor: "end",
+              className: "strong-text",
+            })
+          : null,
+        axisX({
+          anchor: "bottom",
+          tickSize: 4,
+          ticks: Math.max(3, Math.floor((right - left) / 90)),
+          tickFormat: number,
+          label: null,
+          className: "quiet-text",
+        }),
+        ...marks,
+      ],
+    }),
   ];
 }
-
-/** Names at the left and a fine line along each row. */
-export const rowLabels = (names: readonly string[], x: number, right: number): readonly SVGElement[] =>
-  names.flatMap((name, i) => {
-    const y = rowsTop + (i + 0.5) * rowHeight;
-    return [line("grid", x + 8, y, right, y), text(name, x, y + 4.5, "end", "strong-text")];
-  });

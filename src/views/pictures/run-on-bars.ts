@@ -1,17 +1,17 @@
 // Run-on torque nut by nut in the band that a locking nut has to keep.
+import { text as label, type Markish, rect } from "@observablehq/plot";
 import type { UnitChoice } from "../../methods/solution.ts";
 import { isProblem, type Problem } from "../../problem.ts";
-import { roundDecimal } from "../../units/format.ts";
 import { inUnit } from "../../units/in-unit.ts";
 import { unitLabel } from "../../units/unit.ts";
-import { svg } from "../dom.ts";
-import { forReading, setText } from "../figure.ts";
+import { setText } from "../figure.ts";
+import { placed, rounded } from "./chart.ts";
 import type { Drawing, PictureInputs } from "./drawing.ts";
 import { markAt } from "./flange.ts";
 import { numbersOf } from "./inputs.ts";
 import { byName, numberIn, positionIn, rowsOf } from "./lists.ts";
 import { picture, text } from "./marks.ts";
-import { panel, rowHeight, rowLabels, rowsTop } from "./row-chart.ts";
+import { linesOf, type RowChart, rowChart, rowsHeight } from "./row-chart.ts";
 import { listed } from "./words.ts";
 
 interface Nut {
@@ -71,55 +71,66 @@ function sentenceOf(all: Nuts, torque: (si: number) => string): string {
 }
 
 function draw(all: Nuts, width: number, unitOf: UnitChoice): SVGSVGElement {
-  const { nuts, least, most } = all;
   const shown = unitOf("torque");
-  const number = (si: number) => forReading(roundDecimal(inUnit(si, shown), { decimals: 0 }));
-  const largest = Math.max(most, ...nuts.map(({ runOn }) => runOn ?? 0)) * 1.02;
-  const root = picture(width, rowsTop + nuts.length * rowHeight + 8);
-  const [left, right] = [34, Math.min(width - 86, 34 + 620)];
-  const chart = panel({
-    left,
-    right,
-    from: 0,
-    to: largest,
-    title: `run-on torque, ${unitLabel(shown)}`,
-    band: { low: least, high: most, lowWords: number(least), highWords: number(most) },
-    rows: nuts.length,
-  });
-  root.append(
-    ...chart.back,
-    ...rowLabels(
-      nuts.map(({ position }) => position),
-      left - 8,
-      right,
-    ),
+  const inShown = (si: number) => inUnit(si, shown);
+  const number = rounded(0);
+  const [low, high] = [inShown(all.least), inShown(all.most)];
+  const bars = all.nuts.flatMap((nut, row) =>
+    nut.runOn === undefined ? [] : [{ row, end: inShown(nut.runOn), state: words(nut, all) }],
   );
-  for (const [i, nut] of nuts.entries()) {
-    const y = chart.y(i);
-    const state = words(nut, all);
-    if (nut.runOn === undefined) {
-      root.append(
-        markAt("no answer", left + 10, y),
-        text("missing", left + 22, y + 4.5, "start", "limit-text"),
-      );
-      continue;
-    }
-    const end = chart.x(nut.runOn);
-    root.append(
-      svg("rect", {
-        class: state === "inside" ? "bar" : "bar out",
-        x: left,
-        y: y - 5,
-        width: end - left,
-        height: 10,
+  const missing = [...all.nuts.entries()].flatMap(([row, { runOn }]) => (runOn === undefined ? [row] : []));
+  const inside = bars.filter(({ state }) => state === "inside");
+  const out = bars.filter(({ state }) => state !== "inside");
+  const asked: RowChart = {
+    title: `run-on torque, ${unitLabel(shown)}`,
+    names: all.nuts.map(({ position }) => position),
+    left: 34,
+    right: Math.min(width - 86, 654),
+    from: 0,
+    to: Math.max(high, ...bars.map(({ end }) => end)) * 1.02,
+    limits: [
+      { at: low, words: `least ${number(low)}` },
+      { at: high, words: `most ${number(high)}` },
+    ],
+    allowed: [low, high],
+    number,
+    marks: [
+      bar(inside, "bar"),
+      bar(out, "bar out"),
+      label(inside, {
+        x: "end",
+        y: "row",
+        text: ({ end }: { end: number }) => number(end),
+        dx: 6,
+        textAnchor: "start",
       }),
-      ...(state === "inside"
-        ? [text(number(nut.runOn), end + 6, y + 4.5)]
-        : [
-            markAt("fails", end + 11, y),
-            text(`${number(nut.runOn)} ${state}`, end + 21, y + 4.5, "start", "limit-text"),
-          ]),
-    );
-  }
+      placed((x, y) => [
+        ...out.flatMap(({ row, end, state }) => [
+          markAt("fails", x(end) + 11, y(row)),
+          text(`${number(end)} ${state}`, x(end) + 21, y(row) + 4.5, "start", "limit-text"),
+        ]),
+        ...missing.flatMap((row) => [
+          markAt("no answer", x(0) + 10, y(row)),
+          text("missing", x(0) + 22, y(row) + 4.5, "start", "limit-text"),
+        ]),
+      ]),
+    ],
+  };
+  const root = picture(width, rowsHeight(all.nuts.length, linesOf(asked)));
+  root.append(...rowChart(asked));
   return root;
 }
+
+interface Bar {
+  readonly row: number;
+  readonly end: number;
+}
+
+const bar = (bars: readonly Bar[], className: string): Markish =>
+  rect(bars, {
+    x1: 0,
+    x2: "end",
+    y1: ({ row }: Bar) => row - 0.25,
+    y2: ({ row }: Bar) => row + 0.25,
+    className,
+  });

@@ -110,6 +110,23 @@ const full: Readonly<Record<PictureName, readonly PictureInputs[]>> = {
       record: list([10, 12, 11].map((angle, i) => nut(`${i + 1}`, angle))),
     },
   ],
+  "torque-against-angle": [
+    sampleOf("torque-against-angle third pass"),
+    {
+      band: si("angle", 0.07),
+      record: list(
+        [10, 12, 11].map((angle, i) => ({ ...nut(`${i + 1}`, angle), torque: si("torque", 500) })),
+      ),
+    },
+  ],
+  "trial-spread": [
+    sampleOf("trial-spread"),
+    {
+      ...sampleOf("trial-spread"),
+      trial: list([140e3, 150e3].map((value) => ({ value: newton(value) }))),
+    },
+  ],
+  "fits-against-limits": [sampleOf("fits-against-limits as found")],
   "hole-section": [
     { ...sampleOf("hole-section half read"), exaggeration: si("ratio", 900) },
     {
@@ -151,7 +168,7 @@ async function told(name: string, inputs: PictureInputs): Promise<string> {
 const attributes = (root: PlainElement): string =>
   [
     ...root.attributes.values(),
-    ...root.children.map((child) => (typeof child === "string" ? child : attributes(child))),
+    ...root.nodes.map((node) => (typeof node === "string" ? node : attributes(node))),
   ]
     .join(" ")
     .replaceAll(/[a-z]+-?\d+(?=\)|")/g, "");

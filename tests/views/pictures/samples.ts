@@ -37,6 +37,18 @@ const gapLists = {
 };
 const adapters = list(["9", "12"].map((position) => ({ position: text(position) })));
 const tightening = { positions, order, passes, adapters };
+/** Stretch over 1.53 um/kN: 142.4 kN on the mean of the six. */
+const trialRows = record.rows.flatMap(({ pass, position, stretch }) =>
+  pass?.kind === "text" && pass.text === "trial" && position && stretch && "si" in stretch
+    ? [{ position, newton: stretch.si / 1.53e-9 }]
+    : [],
+);
+const trial = {
+  trial: list(trialRows.map(({ position, newton }) => ({ position, preload: si("force", newton) }))),
+  mean: si("force", trialRows.reduce((sum, { newton }) => sum + newton, 0) / trialRows.length),
+  spread: si("ratio", 0.191),
+  scatter: si("ratio", 0.2),
+};
 const degrees = (value: number) => si("angle", (value * Math.PI) / 180);
 const torque = (value: number) => si("torque", value);
 
@@ -98,6 +110,27 @@ export const samples: readonly Sample[] = [
       band: degrees(4),
       target: torque(500),
       torqueBand: si("ratio", 0.05),
+    },
+  },
+  {
+    name: "torque-against-angle third pass",
+    picture: "torque-against-angle",
+    inputs: {
+      record,
+      pass: text("pass 3"),
+      band: degrees(4),
+      target: torque(500),
+      torqueBand: si("ratio", 0.05),
+    },
+  },
+  { name: "trial-spread", picture: "trial-spread", inputs: trial },
+  {
+    name: "fits-against-limits as found",
+    picture: "fits-against-limits",
+    inputs: {
+      pairs: found.pairs,
+      tightestAllowed: found.tightestAllowed,
+      loosestAllowed: found.loosestAllowed,
     },
   },
   {
