@@ -6,8 +6,8 @@ import type { Kind } from "../../units/kind.ts";
 import { unitLabel } from "../../units/unit.ts";
 import { airy, placed, rounded } from "./chart.ts";
 import { markAt } from "./flange.ts";
-import { picture, text } from "./marks.ts";
-import { linesOf, type RowChart, rowChart, rowsHeight } from "./row-chart.ts";
+import { text } from "./marks.ts";
+import { type RowChart, rowCharts } from "./row-chart.ts";
 import { angleWord, type Story, type Told, torqueOff } from "./tightened.ts";
 
 interface Band {
@@ -39,10 +39,7 @@ export function drawTold(story: Story, width: number, unitOf: UnitChoice): SVGSV
     from = to + gap;
     return asked;
   });
-  const lines = Math.max(...charts.map(linesOf));
-  const root = picture(width, rowsHeight(story.nuts.length, lines));
-  root.append(...charts.flatMap((asked) => rowChart({ ...asked, lines })));
-  return root;
+  return rowCharts(width, ...charts);
 }
 
 /** All numbers in the units shown. */

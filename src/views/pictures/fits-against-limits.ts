@@ -11,8 +11,8 @@ import { markAt } from "./flange.ts";
 import { type Numbers, numbersOf } from "./inputs.ts";
 import { type Small, smallLength } from "./lengths.ts";
 import { byName, numberIn, positionIn, rowsOf, stateIn } from "./lists.ts";
-import { picture, text } from "./marks.ts";
-import { linesOf, type RowChart, rowChart, rowsHeight } from "./row-chart.ts";
+import { text } from "./marks.ts";
+import { rowCharts } from "./row-chart.ts";
 import { listed } from "./words.ts";
 
 interface Fit {
@@ -94,7 +94,7 @@ function draw(all: Fits, width: number, small: Small): SVGSVGElement {
   type Bar = (typeof bars)[number];
   const [from, to] = airy([low, high, ...bars.flatMap((bar) => [bar.from - bar.doubt, bar.to + bar.doubt])]);
   const right = Math.min(width - 92, 720);
-  const asked: RowChart = {
+  return rowCharts(width, {
     title: `clearance, ${small.label}`,
     names: all.fits.map(({ position }) => position),
     left: 34,
@@ -130,8 +130,5 @@ function draw(all: Fits, width: number, small: Small): SVGSVGElement {
         ]),
       ),
     ],
-  };
-  const root = picture(width, rowsHeight(all.fits.length, linesOf(asked)));
-  root.append(...rowChart(asked));
-  return root;
+  });
 }

@@ -1,10 +1,10 @@
 // Charts with one row for each position: they read the same on a phone and on paper. Numbers are in the unit shown.
 import { axisX, type Markish, rect, ruleX, ruleY, text as words } from "@observablehq/plot";
 import { chart, type Limit, limitLine, limitText } from "./chart.ts";
-import { text } from "./marks.ts";
+import { picture, text } from "./marks.ts";
 import { breadthOf } from "./words.ts";
 
-export const rowHeight = 20;
+const rowHeight = 20;
 const firstLine = 30; // px: labels of limits under the title, in one line or two
 const lineApart = 16;
 
@@ -20,14 +20,12 @@ export interface RowChart {
   readonly allowed?: readonly [low: number, high: number] | undefined;
   readonly number: (value: number) => string;
   readonly marks: readonly Markish[];
-  /** Lines of labels to leave room for, where charts stand side by side. */
-  readonly lines?: number;
   /** The names stand at the left chart only. */
   readonly named?: boolean;
 }
 
-export const rowsTop = (lines: number): number => firstLine + (lines - 1) * lineApart + 9;
-export const rowsHeight = (rows: number, lines: number): number => rowsTop(lines) + rows * rowHeight + 28;
+const rowsTop = (lines: number): number => firstLine + (lines - 1) * lineApart + 9;
+const rowsHeight = (rows: number, lines: number): number => rowsTop(lines) + rows * rowHeight + 28;
 
 interface Label extends Limit {
   readonly middle: number;
@@ -54,12 +52,20 @@ function labelsOf({ limits, left, right, from, to }: RowChart): readonly Label[]
   return placed;
 }
 
-export const linesOf = (asked: RowChart): number =>
-  Math.max(1, ...labelsOf(asked).map(({ line }) => line + 1));
+const linesOf = (asked: RowChart): number => Math.max(1, ...labelsOf(asked).map(({ line }) => line + 1));
 
-export function rowChart(asked: RowChart): readonly SVGElement[] {
+/** One chart, or several side by side that share their rows. */
+export function rowCharts(width: number, ...charts: readonly RowChart[]): SVGSVGElement {
+  const lines = Math.max(...charts.map(linesOf));
+  const rows = Math.max(...charts.map(({ names }) => names.length));
+  const root = picture(width, rowsHeight(rows, lines));
+  root.classList.add("rows");
+  root.append(...charts.flatMap((asked) => rowChart(asked, lines)));
+  return root;
+}
+
+function rowChart(asked: RowChart, lines: number): readonly SVGElement[] {
   const { title, names, left, right, from, to, limits, allowed, number, marks, named = true } = asked;
-  const lines = asked.lines ?? linesOf(asked);
   const rows = names.map((name, row) => ({ name, row }));
   const [first, last] = [-0.5, names.length - 0.5];
   const lineOf = (is: string) => limits.filter((limit) => limitLine(limit) === is);

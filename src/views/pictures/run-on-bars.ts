@@ -10,8 +10,8 @@ import type { Drawing, PictureInputs } from "./drawing.ts";
 import { markAt } from "./flange.ts";
 import { numbersOf } from "./inputs.ts";
 import { byName, numberIn, positionIn, rowsOf } from "./lists.ts";
-import { picture, text } from "./marks.ts";
-import { linesOf, type RowChart, rowChart, rowsHeight } from "./row-chart.ts";
+import { text } from "./marks.ts";
+import { rowCharts } from "./row-chart.ts";
 import { listed } from "./words.ts";
 
 interface Nut {
@@ -81,7 +81,7 @@ function draw(all: Nuts, width: number, unitOf: UnitChoice): SVGSVGElement {
   const missing = [...all.nuts.entries()].flatMap(([row, { runOn }]) => (runOn === undefined ? [row] : []));
   const inside = bars.filter(({ state }) => state === "inside");
   const out = bars.filter(({ state }) => state !== "inside");
-  const asked: RowChart = {
+  return rowCharts(width, {
     title: `run-on torque, ${unitLabel(shown)}`,
     names: all.nuts.map(({ position }) => position),
     left: 34,
@@ -115,10 +115,7 @@ function draw(all: Nuts, width: number, unitOf: UnitChoice): SVGSVGElement {
         ]),
       ]),
     ],
-  };
-  const root = picture(width, rowsHeight(all.nuts.length, linesOf(asked)));
-  root.append(...rowChart(asked));
-  return root;
+  });
 }
 
 interface Bar {

@@ -10,8 +10,8 @@ import type { Drawing, PictureInputs } from "./drawing.ts";
 import { markAt } from "./flange.ts";
 import { type Numbers, numbersOf } from "./inputs.ts";
 import { numberIn, positionIn, rowsOf } from "./lists.ts";
-import { dimension, picture, text } from "./marks.ts";
-import { linesOf, type RowChart, rowChart, rowsHeight } from "./row-chart.ts";
+import { dimension, text } from "./marks.ts";
+import { rowCharts } from "./row-chart.ts";
 
 interface Bolt {
   readonly name: string;
@@ -93,7 +93,7 @@ function draw(trial: Trial, width: number, unitOf: UnitChoice): SVGSVGElement {
     { at: at(mean), words: `mean ${numberText(mean, "force", shown)}`, is: "middle" },
   ];
   const [from, to] = airy([...dots.map(({ value }) => value), ...supported, ...(counted ?? [])]);
-  const asked: RowChart = {
+  return rowCharts(width, {
     title: `preload, ${unitLabel(shown)}`,
     names: [...bolts.map((bolt) => bolt.name), ""],
     left: 34,
@@ -113,8 +113,8 @@ function draw(trial: Trial, width: number, unitOf: UnitChoice): SVGSVGElement {
         text: "words",
       }),
       placed((x, y) => [
-        dimension(x(supported[0]), y(last), x(supported[1]), y(last)),
-        text(`supports ±${percent(spread)}`, x(at(mean)), y(last) + 4.5, "middle", "strong-text"),
+        dimension(x(supported[0]), y(last) + 6, x(supported[1]), y(last) + 6),
+        text(`supports ±${percent(spread)}`, x(at(mean)), y(last), "middle", "strong-text"),
         ...bolts.flatMap(({ preload }, row) =>
           preload === undefined
             ? [
@@ -125,8 +125,5 @@ function draw(trial: Trial, width: number, unitOf: UnitChoice): SVGSVGElement {
         ),
       ]),
     ],
-  };
-  const root = picture(width, rowsHeight(asked.names.length, linesOf(asked)));
-  root.append(...rowChart(asked));
-  return root;
+  });
 }

@@ -39,6 +39,17 @@ describe("demo record (invented)", () => {
     expect(si(result, "found")).toBe(4);
   });
 
+  test("the rows that count: 79 of 80, each with the net torque at its nut", () => {
+    const counted = cells(result, "counted");
+    const net = (position: string) =>
+      Number(counted.find((row) => row["pass"] === "pass 3" && row["position"] === position)?.["torque"]);
+    expect(counted).toHaveLength(79);
+    expectPrinted(net("5"), "500.0"); // 526 - 26
+    expectPrinted(net("7"), "361.0"); // 392 - 31
+    expectPrinted(net("9"), "500.5"); // 493 x 710/650 - 38
+    expectPrinted(net("12"), "602.5"); // 580 x 710/650 - 31
+  });
+
   test("position 7: ratio 0.738, the lbf.ft scale, 361 N.m net", () => {
     const row = at("pass 3", "7");
     expectPrinted(Number(row?.["ratio"]), "0.738");

@@ -132,6 +132,55 @@ describe("what the demo files must show", () => {
     expect(words).toContain("7 (361 N·m, low), 12 (602.5 N·m, high)");
     expect((await sample("tightening-map all written")).sentence).toContain("Missing in pass 2: 14.");
   });
+
+  test("torque against angle sets the three odd nuts apart, each by what is off", async () => {
+    const drawing = await sample("torque-against-angle third pass");
+    for (const width of [328, 890]) {
+      const words = drawnText(asPlain(drawing, width));
+      for (const odd of ["4: angle low", "7: torque low", "12: torque high"])
+        expect(words).toContain(`"${odd}" (limit-text)`);
+      expect(words.match(/circle outlier/g)).toHaveLength(3);
+      expect(words.match(/circle point/g)).toHaveLength(20);
+    }
+    // The nuts that lie on one place are counted where there is room: 20 less the three odd ones.
+    const counts = [...drawnText(asPlain(drawing, 890)).matchAll(/"×(\d+)"/g)].map(([, n]) => Number(n));
+    expect(counts.reduce((sum, n) => sum + n, 0)).toBe(17);
+    expect(drawnText(asPlain(drawing, 328))).not.toContain("×");
+  });
+
+  test("fits against limits: 7 proven, 2 fail, 3 whose uncertainty crosses a limit", async () => {
+    const drawing = await sample("fits-against-limits as found");
+    const { sentence: words, table } = drawing;
+    expect(words).toContain("7 of 12 fits are proven between −10 and 15 µm. Fails: 3 and 13.");
+    expect(words).toContain("Unproven: 11, 16 and 18.");
+    expect(table.rows.find(([position]) => position === "18")).toEqual([
+      "18",
+      "9.4",
+      "11.7",
+      "3.6",
+      "unproven",
+    ]);
+    for (const width of [328, 890]) {
+      const lines = drawnText(asPlain(drawing, width)).split("\n");
+      for (const label of ["tightest −10", "loosest 15"])
+        expect(lines.filter((line) => line.includes(`"${label}" (limit-text)`))).toHaveLength(1);
+      for (const [state, n] of [
+        ["proven", 7],
+        ["unproven", 3],
+        ["fails", 2],
+      ] as const)
+        expect(lines.filter((line) => line.includes(`svg state-mark ${state}`))).toHaveLength(n);
+    }
+  });
+
+  test("the trial: 134.0 to 150.3 kN about 142.4, supports 19.1 % within 20 %", async () => {
+    const { sentence: words, table } = await sample("trial-spread");
+    // 0.205 and 0.230 mm over 1.53 um/kN are 133.99 and 150.33 kN; the mean of the six, 0.21783 mm, 142.37 kN.
+    expect(words).toBe(
+      "Preload of 6 bolts from 134.0 kN to 150.3 kN, mean 142.4 kN. The trial supports ±19.1 %, within the ±20 % counted with.",
+    );
+    expect(table.rows.map(([bolt, , off]) => [bolt, off])).toContainEqual(["2", "−5.9 %"]);
+  });
 });
 
 describe("one changed reading", () => {
@@ -198,6 +247,16 @@ describe("what is missing", () => {
       "nuts row 1 · picture run-on-bars: got runOn as length, must be a torque",
       "run-on-bars",
       { nuts: list([{ position: text("1"), runOn: mm(3) }]), least: si("torque", 8), most: si("torque", 60) },
+    ],
+    [
+      "picture torque-against-angle: got no torque in record, must have at least one; the torque at the nut stands in the rows that count of record-findings",
+      "torque-against-angle",
+      { record: list([{ position: text("1"), angle: si("angle", 0.2) }]), band: si("angle", 0.07) },
+    ],
+    [
+      "picture trial-spread: got no preload in trial, must have at least one",
+      "trial-spread",
+      { trial: list([{ position: text("5") }]), mean: si("force", 1e5), spread: si("ratio", 0.2) },
     ],
     [
       "picture hole-section: got 2 positions, must say which one in position",

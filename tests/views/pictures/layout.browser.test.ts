@@ -55,7 +55,7 @@ function clashes(): string[] {
       .filter((b) => a.left < b.right - 1.5 && b.left < a.right - 1.5 && a.top < b.bottom && b.top < a.bottom)
       .map((b) => `${a.said} covers ${b.said}`),
   );
-  const styled = [...root.querySelectorAll("[style]")].map(({ tagName }) => `style on ${tagName}`);
+  const styled = [...root.querySelectorAll("[style], style")].map(({ tagName }) => `style on ${tagName}`);
   return [...outside, ...covered, ...styled];
 }
 
