@@ -2,6 +2,8 @@
 // and the places that includes and indexOf may pass. Counted, so that it is the same on any machine.
 type Act = (...all: unknown[]) => unknown;
 
+const isAct = (value: unknown): value is Act => typeof value === "function";
+
 const asking: ReadonlySet<string> = new Set(["some", "find", "findIndex", "findLast", "filter", "every"]);
 const passing: ReadonlySet<string> = new Set(["includes", "indexOf"]);
 
@@ -25,9 +27,9 @@ export function steps(act: () => unknown): number {
     };
   for (const name of [...asking, ...passing]) {
     const plain: unknown = Reflect.get(lists, name);
-    if (typeof plain !== "function") continue;
-    before.set(name, plain as Act);
-    put(name, counting(plain as Act));
+    if (!isAct(plain)) continue;
+    before.set(name, plain);
+    put(name, counting(plain));
   }
   try {
     act();

@@ -80,6 +80,7 @@ function judged(value: CheckValue, unitOf: UnitChoice) {
   const limit = limitText(value) || null;
   const stood = {
     why: whyAlone(value),
+    ...(value.because && { code: value.because.code }),
     mayNotHold: reservationWords(value.reservations),
     fromMemory: value.memory,
     sourceNotStated: value.unsourced,

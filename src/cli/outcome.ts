@@ -12,6 +12,8 @@ export const exitUnread = 2;
 export const exitOpen = 3;
 /** The answer could not be written: a full disk, or a reader that has gone. */
 export const exitUnwritten = 4;
+/** All that fails is a window that no torque passes. */
+export const exitClosed = 5;
 
 export interface Outcome {
   readonly exit: number;

@@ -28,7 +28,7 @@ const signature = (fields: Fields): string =>
   JSON.stringify(
     Object.entries(fields)
       .filter(([, text]) => text !== "")
-      .sort(),
+      .sort(([a], [b]) => (a < b ? -1 : 1)),
   );
 
 function placesOf(item: ReadingItem, rows: RowsText): Places {

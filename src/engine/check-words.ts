@@ -1,7 +1,7 @@
 // The words of a check: what it asked, and value against limit in the unit of the page.
 import { methods } from "../methods/register.ts";
 import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
-import { isProblem } from "../problem.ts";
+import { isProblem, type Problem } from "../problem.ts";
 import { formatIn } from "../units/format.ts";
 import { differenceUnit } from "../units/in-unit.ts";
 import { type Unit, unit } from "../units/unit.ts";
@@ -17,10 +17,11 @@ export function asked(that: string, results: Results): string {
 }
 
 /** The method's own words, where the check asks for an output of a method that warned. */
-export function warningOf(that: string, results: Results): string | undefined {
-  const warning = solutionAt(that.split(".")[0] ?? that, results)?.warnings[0];
-  return warning && `${warning.why}: ${warning.what} is ${warning.got}, must ${warning.must}`;
-}
+export const warningOf = (that: string, results: Results): Problem | undefined =>
+  solutionAt(that.split(".")[0] ?? that, results)?.warnings[0];
+
+export const warningWords = ({ why, what, got, must }: Problem): string =>
+  `${why}: ${what} is ${got}, must ${must}`;
 
 /** The answer of a working, or of its row where one is at hand. */
 function solutionAt(name: string, results: Results): Solution | undefined {

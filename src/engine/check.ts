@@ -9,7 +9,7 @@ import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { kindsAgree } from "../units/kind.ts";
 import { oneValue, quantity } from "../units/quantity.ts";
 import { judge } from "../verdict.ts";
-import { asked, reason, shownUnit, warningOf } from "./check-words.ts";
+import { asked, reason, shownUnit, warningOf, warningWords } from "./check-words.ts";
 import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
 import type { CheckValue, FormulaValue } from "./line.ts";
 import type { Results } from "./scope.ts";
@@ -186,6 +186,7 @@ function truthCheck(item: CheckItem, that: FormulaValue, results: Results): Chec
     });
   const yes = that.si === 1;
   const question = asked(item.that, results);
-  const why = yes ? `${question}: yes` : (warningOf(item.that, results) ?? `${question}: no`);
-  return plainCheck(item, { passes: yes, why, standing: that.named.standing, step: that.step });
+  const because = yes ? undefined : warningOf(item.that, results);
+  const why = because ? warningWords(because) : `${question}: ${yes ? "yes" : "no"}`;
+  return plainCheck(item, { passes: yes, why, because, standing: that.named.standing, step: that.step });
 }

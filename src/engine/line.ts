@@ -76,6 +76,8 @@ export interface CheckValue {
   readonly memory: readonly string[];
   readonly unsourced: readonly string[];
   readonly why: string;
+  /** The method's own warning, where that is why a yes or no fails. */
+  readonly because?: Problem | undefined;
   readonly waived: { readonly by: string; readonly why: string } | undefined;
   readonly step: WorkedStep;
 }

@@ -35,12 +35,13 @@ export const known = ({ reservations, memory, unsourced }: Standing) => ({ reser
 interface Outcome {
   readonly passes: boolean;
   readonly why: string;
+  readonly because?: Problem | undefined;
   readonly standing: Standing;
   readonly step: WorkedStep;
 }
 
 /** A check without a number: a truth, a text, a finding. */
-export function plainCheck(item: CheckItem, { passes, why, standing, step }: Outcome): CheckValue {
+export function plainCheck(item: CheckItem, { passes, why, because, standing, step }: Outcome): CheckValue {
   const judged = guarded(passes ? "proven" : "fails", standing.reservations);
   return {
     type: "check",
@@ -55,6 +56,7 @@ export function plainCheck(item: CheckItem, { passes, why, standing, step }: Out
     carried: { halfWidth: 0, from: [] },
     ...known(standing),
     why: withReservations(why, standing.reservations),
+    because,
     waived: item.waived,
     step,
   };

@@ -45,7 +45,7 @@ function brokenLimit(limit: PlannedLimit, work: Workspace): Problem {
   const must =
     tree.type === "compare" ? `${opposite[tree.op]} ${bound(tree.right)}` : `keep to ${words(tree)}`;
   return problem({
-    code: limit.warn ? "limit-warning" : "limit",
+    code: limit.code ?? (limit.warn ? "limit-warning" : "limit"),
     where: work.d.id,
     what: subject(limit, work),
     got: found(limit, work),

@@ -23,6 +23,8 @@ export interface Limit {
    * spoils: the number does not hold, so that a check on it proves nothing.
    */
   readonly warn?: "advice" | "spoils";
+  /** A name for programs, where what happens outside is more than a limit that was passed. */
+  readonly code?: string;
   /** The outputs that do not hold; where none is named, all of them. */
   readonly spoils?: readonly string[];
 }

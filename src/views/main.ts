@@ -192,6 +192,12 @@ holder.addEventListener("beforeinput", ({ target }) => {
   if (!(target instanceof HTMLInputElement) || target.value === "") return;
   if (target.selectionStart === 0 && target.selectionEnd === target.value.length) session?.endStretch();
 });
+// What is fetched late and does not come is said, since otherwise nothing happens at a touch.
+window.addEventListener("unhandledrejection", ({ reason }) => {
+  if (!/module/i.test(String(reason))) return;
+  const words = "Not fetched: there is no connection. What was entered stands.";
+  replace(notices, el("p", { class: "page open-problems", role: "alert" }, words));
+});
 window.addEventListener("hashchange", () => void follow());
 openedDetailsOnPaper();
 document.body.append(

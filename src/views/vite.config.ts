@@ -29,6 +29,14 @@ const pagePolicy: Plugin = {
   ],
 };
 
+/** The parser can write TeX, which is never asked of it here: the list of TeX's letters stays out of the page. */
+const noTex: Plugin = {
+  name: "splitline-no-tex",
+  enforce: "pre",
+  resolveId: (id) => (id === "escape-latex" ? "\0no-tex" : undefined),
+  load: (id) => (id === "\0no-tex" ? "export default (text) => text;" : undefined),
+};
+
 /** A machine without a screen has no browser to open, and is not troubled with one. */
 const hasScreen =
   process.env["CI"] === undefined &&
@@ -40,7 +48,7 @@ export default defineConfig({
   root: here("."),
   base: "./",
   publicDir: false,
-  plugins: [pagePolicy],
+  plugins: [pagePolicy, noTex],
   server: { open: hasScreen, port: 5173, strictPort: false, fs: { allow: [here("../..")] } },
   build: {
     target: "es2022",

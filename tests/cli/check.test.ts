@@ -29,10 +29,38 @@ const waived = page(
   "waived.yaml",
   start + check("tiny", '    atMost: "4 mm"\n    waived: { by: R. Vance, why: replaced next week }\n'),
 );
+const window = (name: string, scatter: string): string =>
+  `  - working: ${name}\n    by: preload-window\n    of: { separationLoad: 75 kN, scatter: ${scatter}, relaxation: 5 %, proofLoad: 211 kN, nutFactor: 0.14, diameter: 24 mm }\n  - check: ${name}Open\n    that: ${name}.open\n    source: owner\n`;
+const closed = page("closed.yaml", start + window("wide", "20 %") + window("narrow", "60 %"));
+const closedAndMore = page(
+  "closed-and-more.yaml",
+  start + window("narrow", "60 %") + check("tiny", '    atMost: "4 mm"\n'),
+);
 const silent = page(
   "silent.yaml",
   'splitline: 1\ntitle: Silent\npage:\n  - given: gap\n    value: 5 mmm\n  - working: twice\n    is: 2 * gap\n  - check: small\n    that: twice\n    atMost: "6 mm"\n',
 );
+
+it("a closed window is told apart from other failures, by exit code and by name", async () => {
+  const { exit, data } = await json("check", closedAndMore, closed);
+  expect(exit).toBe(1);
+  expect(data).toMatchObject({
+    pages: [
+      {
+        checks: [
+          { name: "narrowOpen", state: "fails", code: "closed-window" },
+          { name: "tiny", state: "fails" },
+        ],
+      },
+      {
+        checks: [
+          { name: "wideOpen", state: "proven" },
+          { name: "narrowOpen", code: "closed-window" },
+        ],
+      },
+    ],
+  });
+});
 
 describe("check of notes", () => {
   const words = (text: string): string => page("note.yaml", `${start}  - note: ${JSON.stringify(text)}\n`);
@@ -64,6 +92,8 @@ describe("check", () => {
     ["fails", fails, 1],
     ["unproven", unproven, 3],
     ["no answer", silent, 3],
+    ["fails", closed, 5],
+    ["fails", closedAndMore, 1],
   ])("a page with %s ends with its exit code", async (state, file, code) => {
     const { exit, out } = await splitline("check", file);
     expect(exit).toBe(code);

@@ -228,6 +228,18 @@ test("why? answers with the chain back to what was given", async () => {
   await panel.waitFor({ state: "hidden" });
 });
 
+test("a part that cannot be fetched is said, and comes at the next touch", async () => {
+  const { page: mine, context } = await newPage(browser); // its complaints are the browser's own of what was not fetched
+  await mine.route("**/why-panel*.js", (route) => route.abort());
+  await openSample(mine, served.url);
+  await line(mine, "proofShare").locator(".answer").click();
+  await mine.getByRole("alert").getByText("there is no connection").waitFor();
+  await mine.unroute("**/why-panel*.js");
+  await line(mine, "proofShare").locator(".answer").click();
+  await mine.locator("dialog.why").waitFor();
+  await context.close();
+});
+
 test("a missing reading says so and is never zero", async () => {
   expect(await line(page, "holes").locator("td.missing").allTextContents()).toEqual(["missing"]);
   await says("meanHole", "25.0215");

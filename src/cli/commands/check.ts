@@ -1,4 +1,5 @@
 // splitline check: every check of each page with its state and the reason.
+import type { CheckValue, Line } from "../../engine/line.ts";
 import { isProblem, problem } from "../../problem.ts";
 import { readArguments } from "../arguments.ts";
 import { pageRecord } from "../check-record.ts";
@@ -15,6 +16,7 @@ import {
 import { lines } from "../columns.ts";
 import {
   asJson,
+  exitClosed,
   exitFails,
   exitFine,
   exitOpen,
@@ -51,12 +53,22 @@ const nothing = problem({
   hint: "for example splitline check notebooks",
 });
 
+/** What fails of a check, row by row where it has rows; a page's own line without a row counts as itself. */
+function failing({ value }: Line): readonly CheckValue[] {
+  if (isProblem(value)) return [];
+  const all =
+    value.type === "check" ? [value] : value.type === "checks" ? value.rows.map((row) => row.value) : [];
+  return all.filter((one): one is CheckValue => !isProblem(one) && one.state === "fails");
+}
+
+const isClosedWindow = ({ because }: CheckValue): boolean => because?.code === "closed-window";
+
 /** Not read wins over fails, fails over open, open over fine. */
 function exitFor(pages: readonly CheckedPage[]): number {
   if (pages.some((page) => page.problems.length > 0)) return exitUnread;
   const lines = pages.flatMap((page) => page.lines);
   const states = lines.filter(isCheck).map(stateOf);
-  if (states.includes("fails")) return exitFails;
+  if (states.includes("fails")) return lines.flatMap(failing).every(isClosedWindow) ? exitClosed : exitFails;
   const open = lines.some(
     (line) => isProblem(line.value) || missingParts(line).length > 0 || missingInNote(line).length > 0,
   );

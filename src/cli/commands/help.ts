@@ -65,6 +65,7 @@ const exitCodes = `exit codes
   2  the input could not be read
   3  a check is unproven, or something has no answer
   4  the answer could not be written: a full disk, or a reader that has gone
+  5  all that fails is a window that no torque passes
   70 a fault of the program itself`;
 
 const codes = Object.fromEntries(

@@ -97,6 +97,7 @@ export const preloadWindow = method({
     {
       that: "floorTorque <= ceilingTorque",
       else: "no torque passes",
+      code: "closed-window",
       hint: "measure the nut factor, control by stretch, change the bolts or slow the warm-up",
       warn: "advice",
     },

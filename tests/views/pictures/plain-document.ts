@@ -32,7 +32,7 @@ export class PlainElement {
     return this.attributes.has(name);
   }
 
-  setAttribute(name: string, value: string): void {
+  setAttribute(name: string, value: string | number): void {
     this.attributes.set(name, String(value));
   }
 
