@@ -23,6 +23,10 @@ export const escaped = (json: string): string =>
 /** One line, whatever line ends it holds. */
 export const onOneLine = (text: string): string => visible(text.replace(/[\t\r\n]+/g, " "));
 
+/** The text with each character that no text of a page may hold named in its place, so that a page file can hold it. */
+export const oddNamed = (text: string): string =>
+  text.replace(new RegExp(odd, "gu"), (found) => `<${codeOf(found)}>`);
+
 /** The first character that no text of a page may hold, and where it stands. */
 export function oddIn(text: string): { readonly index: number; readonly name: string } | undefined {
   const found = odd.exec(text);

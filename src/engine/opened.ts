@@ -6,6 +6,7 @@ import { type UnitChoice, usualUnit } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
+import { oddNamed } from "../visible.ts";
 import { alike, type Result, sameWorth } from "./alike.ts";
 import { oneCheck, rowsCheck, rowsWorking } from "./each.ts";
 import { givenValue, hasSpread, kindToState, sourceLeft, sourceStateOf } from "./given.ts";
@@ -171,7 +172,10 @@ function resultOf({ item, typed, source, results, file, unitOf }: Work): Result 
   }
 }
 
-/** The file with what was typed; a kind is stated where the new text alone would be read otherwise. */
+/**
+ * The file with what was typed; a kind is stated where the new text alone would be read otherwise. A character that
+ * no page file may hold is named in its place, or the file would have to leave out all that was typed with it.
+ */
 function writtenText(
   start: string,
   items: ReadonlyMap<string, Item>,
@@ -182,8 +186,9 @@ function writtenText(
   const take = (written: string | Problem) => {
     if (!isProblem(written)) text = written;
   };
-  for (const [name, words] of typed) {
+  for (const [name, entered] of typed) {
     const item = items.get(name);
+    const words = oddNamed(entered);
     if (item?.kind === "reading" && words !== item.rows) take(writeRows(text, name, words));
     if (item?.kind !== "given" || words === item.value) continue;
     take(writeValue(text, name, words));
@@ -193,7 +198,8 @@ function writtenText(
     if (sourceStateOf(item, words, sources.get(name)) === "changed")
       take(writeSource(text, name, sourceLeft(item)));
   }
-  for (const [name, source] of sources) if (source.trim() !== "") take(writeSource(text, name, source));
+  for (const [name, source] of sources)
+    if (source.trim() !== "") take(writeSource(text, name, oddNamed(source)));
   return text;
 }
 

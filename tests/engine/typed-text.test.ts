@@ -45,6 +45,43 @@ const spellings = [
 ];
 
 describe("typed text", () => {
+  test.each(["\u0007", "\u202e", "\ufffd", "\ud800", "\r"])(
+    "with %j, which no page file may hold, is written with it named, and so is all that was typed besides",
+    (odd) => {
+      const name = `<U+${odd.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}>`;
+      const page = open(`${text}  - reading: bores
+    columns: { hole: tag, diameter: length }
+    key: [hole]
+    rows: |
+      hole,diameter/mm
+      1,25.011
+`);
+      page.change("netTorque", `500${odd} N.m`);
+      page.restate("netTorque", `card${odd} B`);
+      page.change("nutFactor", "0.15");
+      page.enter(
+        "bores",
+        `hole,diameter/mm,state,reason,by\n1,25.011,set aside,dirt${odd},J. Doe\n2,25.012,,,\n`,
+      );
+      const again = open(page.text()).page;
+      const fields = again.items.map((item) =>
+        item.kind === "given"
+          ? [item.value, item.source]
+          : item.kind === "reading"
+            ? item.rows.split("\n").slice(1, 3)
+            : [],
+      );
+      expect(fields.flat()).toEqual([
+        `500${name} N.m`,
+        `card${name} B`,
+        "0.15",
+        undefined,
+        `1,25.011,set aside,dirt${name},J. Doe`,
+        "2,25.012,,,",
+      ]);
+    },
+  );
+
   test("OpenPage.text is the file byte for byte before any change", () => {
     expect(open(text).text()).toBe(text);
   });
