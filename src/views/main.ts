@@ -11,6 +11,7 @@ import { el, replace } from "./dom.ts";
 import { fileField, saveFile } from "./files.ts";
 import { keptOf } from "./keeper.ts";
 import { keptIds } from "./kept.ts";
+import { lazily } from "./lazily.ts";
 import { firstNotebook, notebookIds, notebookName, notebookText } from "./notebooks.ts";
 import { type PageView, pageView } from "./page-view.ts";
 import { type Panels, panels } from "./panels.ts";
@@ -28,6 +29,7 @@ const holder = el("main", { id: "page" });
 const notices = el("div", { class: "notices" });
 const aside = beside();
 const field = fileField(openByHand);
+const opening = lazily(() => import("./aside/open-file.ts"), "soon");
 let session: Session | undefined;
 let shown: PageView | undefined;
 
@@ -78,7 +80,21 @@ function unopened(id: string, file: string, { problems, kept }: Unopened): void 
 
 let asked = 0;
 
+/** Without a signal the page that stands stays, and the address with it. */
 async function show(id: string): Promise<void> {
+  const before = asked;
+  try {
+    await fetchAndShow(id);
+  } catch (error) {
+    if (asked !== before + 1) return; // another page was asked for meanwhile
+    if (session) history.replaceState(null, "", address(session.id));
+    const said = `${notebookName(id)} could not be fetched: the connection is gone. Ask for it again once it is there.`;
+    replace(notices, el("p", { class: "page empty", role: "alert" }, said));
+    if (navigator.onLine) throw error; // no signal may not be all of it
+  }
+}
+
+async function fetchAndShow(id: string): Promise<void> {
   asked += 1;
   const mine = asked;
   const opened = id.startsWith("file:");
@@ -125,7 +141,7 @@ function notHere(id: string): void {
 
 /** A file that cannot be read is answered in place; the page that is open stays as it is. */
 function openByHand(name: string, text: string): void {
-  void import("./aside/open-file.ts").then(({ openFile }) =>
+  opening.use(({ openFile }) =>
     openFile(name, text, {
       current: session?.id,
       notices,

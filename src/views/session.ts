@@ -64,7 +64,11 @@ export async function openSession(
 ): Promise<Session | Unopened> {
   const keeper = await keeperOf(id, onKeeping);
   const text = base ?? keeper.found?.base;
-  const live = text === undefined ? undefined : await fetchPage(text, file);
+  const letGo = (error: unknown): never => {
+    keeper.dispose(); // no signal for its methods: asked for again, it must not find itself held
+    throw error;
+  };
+  const live = text === undefined ? undefined : await fetchPage(text, file).catch(letGo);
   if (text === undefined || !live || !("settle" in live)) {
     keeper.dispose();
     return { problems: live && !("settle" in live) ? live : [], kept: keeper.found };

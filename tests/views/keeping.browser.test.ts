@@ -506,3 +506,26 @@ describe("the browser's store", () => {
     await second.close();
   });
 });
+
+test("without a signal the page that stands stays, one asked for says so, and a file and a table go in and out", async () => {
+  await open();
+  await page.waitForTimeout(3500); // what is fetched soon is there
+  await tab.context.setOffline(true);
+  await page.evaluate(() => {
+    location.hash = "#page=fatigue";
+  });
+  await page.getByRole("alert").getByText("Fatigue could not be fetched: the connection is gone.").waitFor();
+  expect(await page.evaluate(() => location.hash)).toBe("#page=file%3Abores.yaml");
+  await entry(page, "torque").fill("510 N.m");
+  const csv = await download(() => line(page, "holes").getByRole("button", { name: "Save as CSV" }).click());
+  expect(csv).toBe("position,diameter/mm\n1,25.011\n");
+  await put(file({ torque: "520 N.m" }), page, "other.yaml");
+  await expect.poll(() => entry(page, "torque").inputValue()).toBe("520 N.m");
+  await tab.context.setOffline(false);
+  await page.evaluate(() => {
+    location.hash = "#page=fatigue";
+  });
+  await page.getByRole("heading", { level: 1, name: "Will the bolts stand the pulsing load?" }).waitFor();
+  // what the browser itself says of each file that it could not get
+  tab = { ...tab, complaints: tab.complaints.filter((one) => !one.includes("INTERNET_DISCONNECTED")) };
+});

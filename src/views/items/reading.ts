@@ -13,7 +13,7 @@ import { row } from "../row.ts";
 import { labelOf } from "../words.ts";
 
 const parts = lazily(() => import("../readings/table-parts.ts"));
-const csvOut = lazily(() => import("../csv/csv-out.ts"));
+const csvOut = lazily(() => import("../csv/csv-out.ts"), "soon");
 
 export function readingView(context: PageContext, line: Line, item: ReadingItem): ItemView {
   const { element, body } = row(context, line.name, item, { wide: true });
