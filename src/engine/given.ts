@@ -8,8 +8,15 @@ import { halfWidthOf, oneValue, type Quantity } from "../units/quantity.ts";
 import { scan } from "../units/scan.ts";
 import type { LineValue, SourceState } from "./line.ts";
 
-/** `source` is the source as it was typed since; the file's own holds for the file's value only. */
-export function givenValue(item: GivenItem, text: string, source?: string): LineValue | Problem {
+interface Since {
+  /** The source as it was typed since; the file's own holds for the file's value only. */
+  readonly source?: string | undefined;
+  /** The text that a person has confirmed as meant. */
+  readonly confirmed?: string | undefined;
+}
+
+export function givenValue(item: GivenItem, text: string, since: Since = {}): LineValue | Problem {
+  const { source } = since;
   if (item.as === "text" || item.choices) return textValue(item, text);
   if (text.trim() === "")
     return problem({
@@ -37,6 +44,7 @@ export function givenValue(item: GivenItem, text: string, source?: string): Line
   if (isProblem(doubt)) return doubt;
   const sourceState = sourceStateOf(item, text, source);
   const kind = expected ?? typed.kind;
+  const confirm = read.outcome === "warn" && since.confirmed !== text ? read.problem : undefined;
   return {
     type: "quantity",
     kind,
@@ -44,7 +52,7 @@ export function givenValue(item: GivenItem, text: string, source?: string): Line
     si: typed.si,
     typed,
     readAs: read.readAs,
-    confirm: read.outcome === "warn" ? read.problem : undefined,
+    confirm,
     halfWidth: doubt.length === 0 ? undefined : halfWidth(doubt),
     sourceState,
     named: {
@@ -59,7 +67,7 @@ export function givenValue(item: GivenItem, text: string, source?: string): Line
       },
       standing: {
         doubt,
-        reservations: [],
+        reservations: confirm ? [confirm.with({ what: `${item.says ?? item.name}: ${confirm.what}` })] : [],
         memory: fromMemory(source ?? item.source)
           ? [`${item.says ?? item.name}: ${source ?? item.source ?? ""}`]
           : [],

@@ -34,7 +34,7 @@ export interface QuantityValue {
   readonly typed: Quantity;
   /** "torque, 705.0 N.m": how the typed text was understood. */
   readonly readAs: string | undefined;
-  /** A reading that a person should confirm, such as kg taken as force. */
+  /** A reading that nobody has confirmed yet, such as kg taken as force; until then nothing is proven by it. */
   readonly confirm: Problem | undefined;
   /** Half-width of the stated spread in SI, where one is given. */
   readonly halfWidth: number | undefined;

@@ -33,6 +33,8 @@ export interface OpenPage {
   /** States where the value that now stands in a given comes from. */
   restate: (name: string, source: string) => Problem | undefined;
   /** The source as it now stands, and whether it belongs to the value that stands there. */
+  /** Says that a given's text is meant as it was read. */
+  confirm: (name: string, text: string) => Problem | undefined;
   sourceOf: (name: string) => string | undefined;
   /** Puts a new table text into a reading; what cannot be read is kept as well. */
   enter: (name: string, rows: string) => Problem | undefined;
@@ -43,6 +45,8 @@ export interface OpenPage {
   why: (name: string) => readonly Line[];
   /** The page file as it stands now. */
   text: () => string;
+  /** What was typed and cannot stand in a page file, as a text that is too long; it is left out of the file. */
+  unwritten: () => readonly Problem[];
   dispose: () => void;
 }
 
@@ -61,6 +65,7 @@ export function opened(page: Page, startText: string): OpenPage {
   const unitOf = unitsOf(page);
   const typed = new Map<string, string>();
   const sources = new Map<string, string>();
+  const confirmed = new Map<string, string>();
   const notA = (name: string, kind: "given" | "reading"): Problem =>
     problem({
       code: `not-a-${kind}`,
@@ -77,7 +82,14 @@ export function opened(page: Page, startText: string): OpenPage {
     if (!item) return problem({ code: "no-such-item", what: name, must: "be an item of the page" });
     return (
       looping.get(name) ??
-      resultOf({ item, typed: typed.get(name), source: sources.get(name), results, file: page.file, unitOf })
+      resultOf({
+        item,
+        typed: typed.get(name),
+        since: { source: sources.get(name), confirmed: confirmed.get(name) },
+        results,
+        file: page.file,
+        unitOf,
+      })
     );
   };
   const waves = openWaves({ uses, usedBy }, { work, alike, sameWorth });
@@ -124,6 +136,12 @@ export function opened(page: Page, startText: string): OpenPage {
       waves.touch(name);
       return undefined;
     },
+    confirm: (name, text) => {
+      if (items.get(name)?.kind !== "given") return notA(name, "given");
+      confirmed.set(name, text);
+      waves.touch(name);
+      return undefined;
+    },
     sourceOf: (name) => sources.get(name) ?? items.get(name)?.source,
     enter: (name, rows) => {
       const item = items.get(name);
@@ -136,7 +154,8 @@ export function opened(page: Page, startText: string): OpenPage {
     settle: waves.settle,
     subscribe: (listener) => waves.subscribe((changed) => listener([...new Set(changed.map(ownerOf))])),
     why: (name) => [...closure(name, named)].flatMap((n) => line(n) ?? []),
-    text: () => writtenText(startText, items, typed, sources),
+    text: () => writtenText(startText, items, typed, sources).text,
+    unwritten: () => writtenText(startText, items, typed, sources).left,
     dispose: waves.dispose,
   };
 }
@@ -144,16 +163,16 @@ export function opened(page: Page, startText: string): OpenPage {
 interface Work {
   readonly item: Item;
   readonly typed: string | undefined;
-  readonly source: string | undefined;
+  readonly since: { readonly source: string | undefined; readonly confirmed: string | undefined };
   readonly results: Results;
   readonly file: string;
   readonly unitOf: UnitChoice;
 }
 
-function resultOf({ item, typed, source, results, file, unitOf }: Work): Result {
+function resultOf({ item, typed, since, results, file, unitOf }: Work): Result {
   switch (item.kind) {
     case "given":
-      return givenValue(item, typed ?? item.value, source);
+      return givenValue(item, typed ?? item.value, since);
     case "working":
       if (item.each !== undefined) return rowsWorking(item, results);
       return "formula" in item ? formulaWorking(item, results) : methodWorking(item, results);
@@ -181,10 +200,12 @@ function writtenText(
   items: ReadonlyMap<string, Item>,
   typed: ReadonlyMap<string, string>,
   sources: ReadonlyMap<string, string>,
-): string {
+): { readonly text: string; readonly left: readonly Problem[] } {
   let text = start;
+  const left: Problem[] = [];
   const take = (written: string | Problem) => {
-    if (!isProblem(written)) text = written;
+    if (isProblem(written)) left.push(written);
+    else text = written;
   };
   for (const [name, entered] of typed) {
     const item = items.get(name);
@@ -200,7 +221,7 @@ function writtenText(
   }
   for (const [name, source] of sources)
     if (source.trim() !== "") take(writeSource(text, name, oddNamed(source)));
-  return text;
+  return { text, left };
 }
 
 function unitsOf(page: Page): UnitChoice {

@@ -53,8 +53,10 @@ const bar = topBar({
 
 function save(): void {
   if (!session) return;
+  const left = session.live.unwritten();
+  if (left.length > 0) void import("./open-problems.ts").then((made) => replace(notices, made.leftOut(left)));
   saveFile(session.file, session.live.text());
-  session.markSaved();
+  if (left.length === 0) session.markSaved();
   shown?.refresh();
   renewBar();
 }
@@ -210,7 +212,7 @@ holder.addEventListener("beforeinput", ({ target }) => {
 });
 // What is fetched late and does not come is said, since otherwise nothing happens at a touch.
 window.addEventListener("unhandledrejection", ({ reason }) => {
-  if (!/module/i.test(String(reason))) return;
+  if (!/module|preload/i.test(String(reason))) return;
   const words = "Not fetched: there is no connection. What was entered stands.";
   replace(notices, el("p", { class: "page open-problems", role: "alert" }, words));
 });

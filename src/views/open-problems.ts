@@ -18,3 +18,14 @@ export function openProblems(file: string, problems: readonly Problem[], dismiss
     dismiss && el("button", { type: "button", class: "tool", onclick: dismiss }, "Close this list"),
   );
 }
+
+/** What was entered and a saved file has no place for: it stays here, and the page is not called saved. */
+export function leftOut(problems: readonly Problem[]): HTMLElement {
+  return el(
+    "section",
+    { class: "page open-problems", role: "alert" },
+    el("h2", {}, `${counted(problems.length, "entry")} not in the saved file`),
+    el("p", {}, "What was entered stays here until it is shortened or taken back."),
+    el("ul", {}, ...problems.map((problem) => el("li", {}, problemSentence(problem)))),
+  );
+}

@@ -159,6 +159,7 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
     change(name, text);
     return { name, text };
   };
+  for (const [name, text] of Object.entries(confirmed)) live.confirm(name, text);
   if (start.count > 0 || id.startsWith("file:")) store();
   return {
     id,
@@ -219,6 +220,7 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
     },
     confirm: (name, text) => {
       confirmed = { ...confirmed, [name]: text };
+      live.confirm(name, text);
       store();
     },
     isConfirmed: (name, text) => confirmed[name] === text,

@@ -222,7 +222,7 @@ export function summary(context: PageContext): Summary {
     replace(
       counts,
       stateMark("proven"),
-      ` ${proven} of ${counted(checks, "check")} proven${found.length === 0 ? "; nothing else to look at first" : ""}.`,
+      ` ${proven} of ${counted(checks, "check")} proven${found.length + unsourced.length === 0 ? "; nothing else to look at first" : ""}.`,
     );
   };
   return { element, update };

@@ -29,13 +29,18 @@ const pagePolicy: Plugin = {
   ],
 };
 
-/** The parser can write TeX, which is never asked of it here: the list of TeX's letters stays out of the page. */
+/** The parser can write TeX, which is never asked of it here: its tables of TeX stay out of the page. */
 const noTex: Plugin = {
   name: "splitline-no-tex",
   enforce: "pre",
-  resolveId: (id) => (id === "escape-latex" ? "\0no-tex" : undefined),
-  load: (id) => (id === "\0no-tex" ? "export default (text) => text;" : undefined),
+  resolveId: (id) => (id === "escape-latex" || id.endsWith("/utils/latex.js") ? "\0no-tex" : undefined),
+  load: (id) => (id === "\0no-tex" ? noTexCode : undefined),
 };
+const noTexCode = `
+export const latexSymbols = {}, latexOperators = {}, latexFunctions = {}, defaultTemplate = "";
+export const toSymbol = (text) => text, escapeLatex = toSymbol, latexToFn = toSymbol;
+export default toSymbol;
+`;
 
 /** A machine without a screen has no browser to open, and is not troubled with one. */
 const hasScreen =

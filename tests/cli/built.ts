@@ -76,6 +76,28 @@ export async function splitlineIn(cwd: string, args: readonly string[], input = 
   });
 }
 
+/** The same, fed piece by piece: each is awaited until the command has taken it. */
+export async function splitlineReading(cwd: string, args: readonly string[]) {
+  const entry = await built();
+  const child = spawn(process.execPath, [entry, ...args], { cwd });
+  let [out, err] = ["", ""];
+  child.stdout.on("data", (part: Buffer) => {
+    out += part.toString();
+  });
+  child.stderr.on("data", (part: Buffer) => {
+    err += part.toString();
+  });
+  const ran = new Promise<Ran>((resolve) =>
+    child.on("close", (exit) => resolve({ exit: exit ?? -1, out, err })),
+  );
+  const input = (text: string, last?: "end"): Promise<void> =>
+    new Promise((resolve) => {
+      if (last) child.stdin.end(text, resolve);
+      else child.stdin.write(text, () => resolve());
+    });
+  return { input, ran };
+}
+
 /** The same with a reader that closes at once: exit code and what went to the error stream. */
 export async function splitlineToClosedPipe(...args: readonly string[]): Promise<Omit<Ran, "out">> {
   const child = spawn(process.execPath, [await built(), ...args], {

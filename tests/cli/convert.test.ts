@@ -115,7 +115,6 @@ describe("convert", () => {
     [["220 lbf.in", "--to"], "--to"],
     [["220 lbf.in", "--tp", "N.m"], "did you mean --to?"],
     [["220 lbf.in", "--to", "N.m", "--to", "lbf.ft"], "be given once"],
-    [["220 lbf.in", "--json=yes"], "stand alone"],
     [[], 'splitline convert "220 lbf.in"'],
     [[""], 'splitline convert "220 lbf.in"'],
     [["9".repeat(5000)], "characters"],
@@ -143,12 +142,20 @@ describe("convert", () => {
     });
   });
 
+  it("--json=yes is refused as data, since data was asked for", async () => {
+    const { exit, out, err } = await splitline("convert", "220 lbf.in", "--json=yes");
+    expect({ exit, err }).toEqual({ exit: 2, err: "" });
+    expect(JSON.parse(out)).toMatchObject({ problem: { text: expect.stringContaining("stand alone") } });
+  });
+
   it("--json gives a refusal as data on the output stream", async () => {
     const { exit, data } = await json("convert", "30 nm", "--as", "torque");
     expect(exit).toBe(2);
     expect(data).toEqual({
       problem: {
         code: expect.any(String),
+        line: null,
+        column: null,
         what: expect.any(String),
         got: expect.stringContaining("nm"),
         must: expect.any(String),

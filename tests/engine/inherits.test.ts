@@ -200,6 +200,22 @@ describe("a stated doubt is used by every check on it", () => {
     }
   });
 
+  test("a comma that is still asked about proves nothing until somebody says what is meant", async () => {
+    const page = await settled(
+      given("torque", "180,5 N.m"),
+      method("t", "preload-from-torque", { torque: "torque", nutFactor: "0.2", diameter: "24 mm" }),
+      check("c", "t", { atMost: "150 kN" }),
+    );
+    expect(stateAt(page, "c")).toBe("unproven");
+    expect(checkAt(page, "c").why).toContain("180.5");
+    page.confirm("torque", "180,5 N.m");
+    await page.settle();
+    expect(stateAt(page, "c")).toBe("proven");
+    page.change("torque", "181,5 N.m");
+    await page.settle();
+    expect(stateAt(page, "c")).toBe("unproven");
+  });
+
   test("solve says the doubt of its answer", () => {
     const answer = solve("preload-from-torque", {
       torque: "500 N.m ± 20 N.m",

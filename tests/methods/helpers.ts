@@ -122,7 +122,7 @@ export function testLimits(method: AnyMethod, good: Inputs, broken: Readonly<Rec
         ? answer(result).warnings.find((warning) => warning.why?.startsWith(limit.else))
         : refusal(result);
       if (!said) throw new Error("no warning was given");
-      expect(said.code).toBe(limit.warn ? "limit-warning" : "limit");
+      expect(said.code).toBe(limit.code ?? (limit.warn ? "limit-warning" : "limit"));
       expect(said.where).toBe(method.id);
       expect(said.why).toContain(limit.else);
       expect(said.must).toMatch(/^(be|keep to|differ from) \S/);
