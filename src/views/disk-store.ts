@@ -2,6 +2,7 @@
 import { type Kept, shaped } from "./kept.ts";
 
 const storeName = "pages";
+const patience = 3000; // ms; a page opens without its store rather than never
 let opened: Promise<IDBDatabase> | undefined;
 
 function open(): Promise<IDBDatabase> {
@@ -12,6 +13,7 @@ function open(): Promise<IDBDatabase> {
     request.addEventListener("error", () =>
       reject(new Error("the store on disk is shut", { cause: request.error })),
     );
+    setTimeout(() => reject(new Error("the store on disk does not answer")), patience);
     request.addEventListener("blocked", () => reject(new Error("the store on disk is held by another tab")));
   });
   return opened;

@@ -90,7 +90,7 @@ async function show(id: string): Promise<void> {
   } catch (error) {
     if (asked !== before + 1) return; // another page was asked for meanwhile
     if (session) history.replaceState(null, "", address(session.id));
-    const said = `${notebookName(id)} could not be fetched: the connection is gone. Ask for it again once it is there.`;
+    const said = `${notebookName(id)} could not be fetched: the connection is gone. Reload once it is there; what was entered stands.`;
     replace(notices, el("p", { class: "page empty", role: "alert" }, said));
     if (navigator.onLine) throw error; // no signal may not be all of it
   }
@@ -213,7 +213,7 @@ holder.addEventListener("beforeinput", ({ target }) => {
 // What is fetched late and does not come is said, since otherwise nothing happens at a touch.
 window.addEventListener("unhandledrejection", ({ reason }) => {
   if (!/module|preload/i.test(String(reason))) return;
-  const words = "Not fetched: there is no connection. What was entered stands.";
+  const words = "Not fetched: there is no connection. Reload once it is there; what was entered stands.";
   replace(notices, el("p", { class: "page open-problems", role: "alert" }, words));
 });
 window.addEventListener("hashchange", () => void follow());

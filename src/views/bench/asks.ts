@@ -83,16 +83,19 @@ export function reasonAsk(
   who.value = answers.who;
   const say = (why: string): void => {
     const [reason, by] = [why.trim(), who.value.trim()];
-    if (by === "") who.focus();
-    else if (reason === "") field.focus();
+    if (by === "") {
+      field.value = reason; // kept until the name is there
+      who.focus();
+    } else if (reason === "") field.focus();
     else answers.reason(reason, by);
   };
   const give = (): void => say(field.value);
-  field.addEventListener("keydown", (event) => {
-    if (event.key !== "Enter") return;
-    event.preventDefault();
-    give();
-  });
+  for (const one of [field, who])
+    one.addEventListener("keydown", (event) => {
+      if (event.key !== "Enter") return;
+      event.preventDefault();
+      give();
+    });
   const reasons = quick[purpose].map((reason) => choice(reason, () => say(reason)));
   return {
     element: asked(

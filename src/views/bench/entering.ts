@@ -73,7 +73,7 @@ export function askReason(flow: Flow, purpose: Purpose, text = ""): void {
       rememberWho(by);
       write(flow, done[purpose](words, by), purpose === "correct" ? text : purpose);
     };
-    const who = rememberedWho() || (taken.item.person ?? "");
+    const who = rememberedWho(); // not who read the table: somebody else may be the one who corrects it
     const ask = reasonAsk(purpose, step, text, { who, reason, leave: () => leaveAsk(flow) });
     put(flow, flow.pending ?? flow.parts.entry.value, ask);
   }
