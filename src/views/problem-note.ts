@@ -16,7 +16,7 @@ export function problemSentence({ where, what, got, must, why, hint }: Problem):
   return onScreen([said, ...more.map(capital)].map(ended).join(" "));
 }
 
-const ended = (words: string): string => (/[.?…]$/.test(words) ? words : `${words}.`);
+export const ended = (words: string): string => (/[.?…]$/.test(words) ? words : `${words}.`);
 
 /** Beside the line it belongs to, the place need not be named again. */
 export function inPlace({ code, what, got, must, why, hint }: Problem): string {
@@ -60,7 +60,7 @@ export function confirmNote(
   return el(
     "div",
     { class: "problem" },
-    el("p", { id }, /[.?]$/.test(words) ? words : `${words}.`),
+    el("p", { id }, ended(words)),
     el(
       "p",
       { class: "suggestions" },

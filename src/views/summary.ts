@@ -9,7 +9,7 @@ import { type Child, el, replace } from "./dom.ts";
 import { lineLink } from "./more.ts";
 import { onScreen } from "./on-screen.ts";
 import type { PageContext } from "./page-context.ts";
-import { inPlace } from "./problem-note.ts";
+import { ended, inPlace } from "./problem-note.ts";
 import { type RowException, rowExceptions, shortReservations, statesOf } from "./row-exceptions.ts";
 import { type Mark, stateMark, stateWord } from "./state-mark.ts";
 import { capital, counted } from "./words.ts";
@@ -28,7 +28,7 @@ export function stateOf(line: Line): State | undefined {
 }
 
 const held = (value: CheckValue): readonly string[] =>
-  shortReservations(value).map((words) => `May not hold: ${words}.`);
+  shortReservations(value).map((words) => `May not hold: ${ended(words)}`);
 
 /** One entry for each thing to look at; lines that only wait for another are counted with it. */
 export function exceptions(
