@@ -126,8 +126,7 @@ function fromSolution(value: SolutionValue, name: string, part: string | undefin
   const wanted = part ?? (outputs.length === 1 ? outputs[0] : undefined);
   if (wanted === undefined) return severalOutputs(name, outputs);
   const output = solution.outputs[wanted];
-  const says = methods.get(solution.method)?.outputs[wanted]?.says;
-  if (!output) return says === undefined ? noPart(`${name}.${wanted}`, name, outputs) : notGiven(name, says);
+  if (!output) return noPart(`${name}.${wanted}`, name, outputs);
   const standing = outputStanding(value, wanted);
   if (output.kind === "yes/no") return truth(output.yes, standing);
   if (output.kind === "text") return notANumber(`${name}.${wanted}`, "a text");
@@ -141,15 +140,6 @@ function fromSolution(value: SolutionValue, name: string, part: string | undefin
     scale: () => solution.working.findLast((step) => step.name === wanted)?.scale() ?? Math.abs(output.si),
   });
 }
-
-/** An output that the method has and did not give, as an ovality of readings in one direction only. */
-const notGiven = (name: string, says: string): Problem =>
-  problem({
-    code: "not-given",
-    what: `${says}, of ${name}`,
-    why: "cannot be told from what is given and read",
-    hint: "read or give what is still missing",
-  });
 
 /** What the inputs hand on, and why this output may not hold. */
 export const outputStanding = ({ solution, standing }: SolutionValue, output: string): Standing =>

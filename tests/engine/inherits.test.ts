@@ -336,27 +336,6 @@ describe("a place judged on fewer readings than the plan expects", () => {
     expect(checkAt(aside, "all").why).toContain("2, b: gauge slipped, fitter B");
   });
 
-  test("an output that cannot be told from what is left is no answer, and is not called unknown", async () => {
-    const page = await settled(
-      table(
-        "holes",
-        { hole: "tag", depth: "tag", direction: "tag", size: "length" },
-        "    key: [hole, depth, direction]\n",
-        ["hole,depth,direction,size/mm", "1,up,along,25.011", "1,lo,along,25.012"],
-      ),
-      `  - working: form\n    each: holes\n    key: hole\n    by: hole-form\n    of: { readings: { each: holes, depth: depth, direction: direction, value: holes.size } }`,
-      `  - check: oval\n    each: form\n    that: form.ovality\n    atMost: 10 um`,
-    );
-    const { value } = lineAt(page, "oval");
-    if (isProblem(value) || value.type !== "checks") throw new Error("no checks");
-    const [row] = value.rows;
-    if (!row || !isProblem(row.value)) throw new Error("an answer");
-    expect(root(row.value)).toMatchObject({
-      code: "not-given",
-      why: "cannot be told from what is given and read",
-    });
-  });
-
   test("is proven again once the place was read again", async () => {
     const page = await settled(
       item([
