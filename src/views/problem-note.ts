@@ -1,27 +1,14 @@
 // A problem beside the thing it is about: one sentence with the remedy, and a tap that applies it.
 import type { Line } from "../engine/line.ts";
-import { type Problem, problem } from "../problem.ts";
+import type { Problem } from "../problem.ts";
+import { labelOf } from "../report/labels.ts";
+import { inPlace } from "../report/problem-words.ts";
+import { onScreen } from "../units/on-screen.ts";
+import { capital, ended } from "../words.ts";
 import { el } from "./dom.ts";
-import { onScreen } from "./on-screen.ts";
 import type { PageContext } from "./page-context.ts";
-import { capital, labelOf } from "./words.ts";
 
-/** "Nut factor: 14, but it must be below 1. Was a percentage entered?" A place keeps its spelling. */
-export function problemSentence({ where, what, got, must, why, hint }: Problem): string {
-  const head = where === undefined ? capital(what) : `${where} · ${what}`;
-  const facts = got === undefined ? must && `must ${must}` : must ? `${got}, but it must ${must}` : got;
-  const [first, ...more] = [facts, why, hint].filter((part): part is string => !!part);
-  const colon = facts !== undefined && facts !== "" && got === undefined ? " " : ": ";
-  const said = first === undefined ? head : `${head}${colon}${first}`;
-  return onScreen([said, ...more.map(capital)].map(ended).join(" "));
-}
-
-export const ended = (words: string): string => (/[.?…]$/.test(words) ? words : `${words}.`);
-
-/** Beside the line it belongs to, the place need not be named again. */
-export function inPlace({ code, what, got, must, why, hint }: Problem): string {
-  return problemSentence(problem({ code, what, got, must, why, hint }));
-}
+export { inPlace, problemSentence } from "../report/problem-words.ts";
 
 export function problemNote(
   found: Problem,

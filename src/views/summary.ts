@@ -5,14 +5,14 @@ import type { CheckValue, Line } from "../engine/line.ts";
 import { setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
+import { capital, counted, ended } from "../words.ts";
 import { type Child, el, replace } from "./dom.ts";
 import { lineLink } from "./more.ts";
 import { onScreen } from "./on-screen.ts";
 import type { PageContext } from "./page-context.ts";
-import { ended, inPlace } from "./problem-note.ts";
+import { inPlace } from "./problem-note.ts";
 import { type RowException, rowExceptions, shortReservations, statesOf } from "./row-exceptions.ts";
 import { type Mark, stateMark, stateWord } from "./state-mark.ts";
-import { capital, counted } from "./words.ts";
 
 export interface Exception {
   readonly mark: Mark;

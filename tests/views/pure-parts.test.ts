@@ -2,11 +2,11 @@
 import { describe, expect, test } from "vitest";
 import { readPage } from "../../src/document/read.ts";
 import { isProblem } from "../../src/problem.ts";
+import { cautions } from "../../src/report/cautions.ts";
 import { quantity } from "../../src/units/quantity.ts";
 import { unit } from "../../src/units/unit.ts";
 import { onWrenchStep } from "../../src/units/wrench-step.ts";
 import { address, readAddress } from "../../src/views/address.ts";
-import { cautions } from "../../src/views/cautions.ts";
 import { figureText, forReading, setText } from "../../src/views/figure.ts";
 import { placeOnBar } from "../../src/views/margin-bar.ts";
 import { breadth } from "../../src/views/mathml.ts";

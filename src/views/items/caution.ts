@@ -1,6 +1,6 @@
 // A standing caution in full.
 import type { Line } from "../../engine/line.ts";
-import { cautions } from "../cautions.ts";
+import { cautions } from "../../report/cautions.ts";
 import { el } from "../dom.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
 import { row } from "../row.ts";
