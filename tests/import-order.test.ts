@@ -20,6 +20,7 @@ const layers: Readonly<Record<string, number>> = {
   "words.ts": 0,
   units: 1,
   formula: 1.5,
+  spread: 1.6,
   tables: 2,
   methods: 3,
   document: 4,

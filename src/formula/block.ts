@@ -7,7 +7,7 @@
 
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { type BlockFormulas, collect } from "./collect.ts";
-import { type Pass, type Register, type Schedule, schedule } from "./schedule.ts";
+import { type Register, type Schedule, schedule } from "./schedule.ts";
 
 export type { BlockFormulas, Row } from "./collect.ts";
 
@@ -26,16 +26,12 @@ export interface Block {
   readonly inputs: readonly Float64Array[];
   /** One column per output, good until the next run. A comparison gives 1 and 0. */
   readonly outputs: readonly Float64Array[];
-  /** Evaluates the first n samples; what stands behind them is overwritten up to a multiple of 4. */
+  /** Evaluates the first n samples. */
   run(n: number): void;
 }
 
-/** `keep`: the names whose samples are wanted, lines or inputs. `fuse: false` is for comparison. */
-export function planBlock(
-  formulas: BlockFormulas,
-  keep: readonly string[],
-  fuse = true,
-): BlockPlan | Problem {
+/** `keep`: the names whose samples are wanted, lines or inputs. */
+export function planBlock(formulas: BlockFormulas, keep: readonly string[]): BlockPlan | Problem {
   const collected = collect(formulas);
   if (isProblem(collected)) return collected;
   const wanted: number[] = [];
@@ -45,45 +41,30 @@ export function planBlock(
       return problem({ code: "unknown-name", what: name, must: "be an input, a constant or a formula" });
     wanted.push(place);
   }
-  return { inputs: formulas.inputs, outputs: keep, schedule: schedule(collected.graph, wanted, fuse) };
+  return { inputs: formulas.inputs, outputs: keep, schedule: schedule(collected.graph, wanted) };
 }
 
-export function createBlock(plan: BlockPlan, size = blockSize): Block {
+export function createBlock({ inputs: names, schedule }: BlockPlan, size = blockSize): Block {
   const padded = Math.ceil(size / 4) * 4;
   const column = (): Float64Array => new Float64Array(padded);
-  const inputs = plan.inputs.map(column);
-  const scratch = Array.from({ length: plan.schedule.scratch }, column);
+  const inputs = names.map(column);
+  const scratch = Array.from({ length: schedule.scratch }, column);
   const unused = new Float64Array(0);
-  const at = (register: Register | undefined): Float64Array => {
-    if (!register) return unused;
-    return (register.type === "input" ? inputs : scratch)[register.index] ?? unused;
-  };
-  const passes = plan.schedule.passes.map((pass) => bind(pass, at));
-  const outputs = plan.schedule.results.map((result) =>
-    typeof result === "number" ? column().fill(result) : at(result),
-  );
+  const at = (register: Register | undefined): Float64Array =>
+    (register?.type === "input" ? inputs : scratch)[register?.index ?? -1] ?? unused;
+  const passes = schedule.passes.map(({ kernel, out, of: [a, b, c] }) => ({
+    kernel,
+    out: at(out),
+    a: at(a),
+    b: at(b),
+    c: at(c),
+  }));
   return {
     size,
     inputs,
-    outputs,
+    outputs: schedule.results.map(at),
     run(n) {
-      const count = Math.min(Math.ceil(n / 4) * 4, padded);
-      for (const { kernel, out, a, b, c, k, m } of passes) kernel(count, out, a, b, c, k, m);
+      for (const { kernel, out, a, b, c } of passes) kernel(n, out, a, b, c);
     },
   };
-}
-
-interface BoundPass {
-  readonly kernel: Pass["kernel"];
-  readonly out: Float64Array;
-  readonly a: Float64Array;
-  readonly b: Float64Array;
-  readonly c: Float64Array;
-  readonly k: number;
-  readonly m: number;
-}
-
-function bind(pass: Pass, at: (register: Register | undefined) => Float64Array): BoundPass {
-  const { kernel, out, a, b, c, k, m } = pass;
-  return { kernel, out: at(out), a: at(a), b: at(b), c: at(c), k, m };
 }

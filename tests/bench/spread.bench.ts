@@ -1,17 +1,17 @@
-// Formulas over samples: the fused blocks against a loop written by hand, with and without drawing
+// Formulas over samples: blocks against a loop written by hand, with and without drawing
 // the random numbers, and what is read off the samples against sorting them.
 // biome-ignore-all lint/style/noNonNullAssertion: the loops by hand should lose nothing to a check
 /* oxlint-disable typescript/no-non-null-assertion */
 
 import { all, create } from "mathjs/number";
-import { toNormal } from "../../src/engine/spread/normal.ts";
-import { histogram, quantiles } from "../../src/engine/spread/quantiles.ts";
-import { fillUniform, hashName } from "../../src/engine/spread/random.ts";
-import { openSampler, type SpreadJob } from "../../src/engine/spread/sample.ts";
 import { type Block, createBlock, planBlock } from "../../src/formula/block.ts";
 import { parse } from "../../src/formula/parse.ts";
 import { evaluator } from "../../src/formula/value.ts";
 import { isProblem, type Problem } from "../../src/problem.ts";
+import { toNormal } from "../../src/spread/normal.ts";
+import { quantiles } from "../../src/spread/quantiles.ts";
+import { fillUniform, hashName } from "../../src/spread/random.ts";
+import { openSampler, type SpreadJob } from "../../src/spread/sample.ts";
 import type { Bench } from "./bench.ts";
 import { at, byHand, type Columns, column, inputs, keep, names, size, texts } from "./joint-chain.ts";
 
@@ -39,8 +39,8 @@ draw(fixed, 0);
 const sums = (columns: Columns): number[] =>
   columns.slice(0, 3).map((values) => values.reduce((a, b) => a + b, 0));
 
-function blockOf(kept: readonly string[], fuse: boolean): Block {
-  const block = createBlock(sure(planBlock({ lines, inputs: names }, kept, fuse)));
+function blockOf(kept: readonly string[]): Block {
+  const block = createBlock(sure(planBlock({ lines, inputs: names }, kept)));
   block.inputs.forEach((numbers, i) => {
     numbers.set(fixed[i] ?? []);
   });
@@ -183,34 +183,32 @@ const bench: Bench = {
   title:
     "spread · 12 lines, 15 inputs, 524 288 samples; one block for closures and mathjs; 1e6 samples for quantiles",
   reference: {
-    fused: "hand",
-    unrolled: "hand",
-    "fused, every line kept": "fused",
-    "fused + random": "hand + random",
-    "fused, one block": "mathjs compiled, numbers",
+    blocks: "hand",
+    "blocks, every line kept": "blocks",
+    "blocks + random": "hand + random",
+    "blocks, one block": "mathjs compiled, numbers",
     closures: "mathjs compiled, numbers",
     "one input": "one input, hand",
     "200 inputs": "200 inputs, hand",
     "through zero": "through zero, hand",
-    "quantiles + histogram": "sort",
+    quantiles: "sort",
   },
   bars: {
-    fused: 2,
-    "fused, every line kept": 1.2,
-    "fused + random": 1.35,
-    "fused, one block": 0.02,
-    "quantiles + histogram": 0.4,
+    blocks: 2,
+    "blocks, every line kept": 1.2,
+    "blocks + random": 1.35,
+    "blocks, one block": 0.02,
+    quantiles: 0.4,
   },
   cases: {
     hand: handCase(),
-    fused: repeated(blockOf(keep, true)),
-    unrolled: repeated(blockOf(keep, false)),
-    "fused, every line kept": everyCell(),
+    blocks: repeated(blockOf(keep)),
+    "blocks, every line kept": everyCell(),
     "hand + random": handAndRandom(),
-    "fused + random": sampled(),
+    "blocks + random": sampled(),
     "mathjs compiled, numbers": bySample(byMathjs),
     closures: bySample(byClosures),
-    "fused, one block": oneBlock(),
+    "blocks, one block": oneBlock(),
     "one input, hand": one.hand,
     "one input": one.blocks,
     "200 inputs, hand": many.hand,
@@ -226,21 +224,20 @@ const bench: Bench = {
         return low + (place - Math.floor(place)) * ((buffer[Math.ceil(place)] ?? 0) - low);
       });
     },
-    "quantiles + histogram": () => {
+    quantiles: () => {
       buffer.set(samples);
-      if (histogram(samples, 256, -1, 1).faults > 0) throw new Error("samples without an answer");
       return quantiles(buffer, probabilities);
     },
   },
 };
 
 function everyCell(): () => number[] {
-  const block = blockOf([...keep, ...Object.keys(texts).filter((name) => !keep.includes(name))], true);
+  const block = blockOf([...keep, ...Object.keys(texts).filter((name) => !keep.includes(name))]);
   return repeated(block);
 }
 
 function oneBlock(): () => number[] {
-  const block = blockOf(keep, true);
+  const block = blockOf(keep);
   return () => {
     block.run(size);
     return sums(block.outputs);

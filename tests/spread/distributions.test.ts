@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
+import { sentence } from "../../src/problem.ts";
 import {
   centreOf,
   type Distribution,
   distributionFault,
   transformOf,
   uncertaintyOf,
-} from "../../../src/engine/spread/distributions.ts";
-import { normalQuantile } from "../../../src/engine/spread/normal.ts";
-import { studentFromNormal, studentQuantile } from "../../../src/engine/spread/student.ts";
-import { sentence } from "../../../src/problem.ts";
+} from "../../src/spread/distributions.ts";
+import { normalQuantile } from "../../src/spread/normal.ts";
+import { studentFromNormal, studentQuantile } from "../../src/spread/student.ts";
 import { caseById, numbers } from "./cases.ts";
 
 const shapes: readonly Distribution[] = [

@@ -2,11 +2,11 @@
 // derivatives, carried from formula to formula by the chain rule. It fails where a formula bends
 // within the spread, near zero above all; that is what the comparison is for.
 
-import { derive } from "../../formula/derive.ts";
-import { inOrder } from "../../formula/order.ts";
-import { names, type Tree } from "../../formula/tree.ts";
-import { evaluator, type Lookup, type Value } from "../../formula/value.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
+import { derive } from "../formula/derive.ts";
+import { inOrder } from "../formula/order.ts";
+import { names, type Tree } from "../formula/tree.ts";
+import { evaluator, type Lookup, type Value } from "../formula/value.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Correlation } from "./correlate.ts";
 import { centreOf, uncertaintyOf } from "./distributions.ts";
 import { inputsFault } from "./job-fault.ts";

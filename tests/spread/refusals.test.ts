@@ -1,12 +1,12 @@
 // What a spread refuses, the same in Monte Carlo and in first order; and orders of samples without an answer.
 import { describe, expect, test } from "vitest";
-import type { Correlation } from "../../../src/engine/spread/correlate.ts";
-import type { Distribution } from "../../../src/engine/spread/distributions.ts";
-import { firstOrder } from "../../../src/engine/spread/first-order.ts";
-import { quantiles, shortestInterval, symmetricInterval } from "../../../src/engine/spread/quantiles.ts";
-import { type SpreadInput, type SpreadJob, sample } from "../../../src/engine/spread/sample.ts";
-import { parse } from "../../../src/formula/parse.ts";
-import { isProblem, sentence } from "../../../src/problem.ts";
+import { parse } from "../../src/formula/parse.ts";
+import { isProblem, sentence } from "../../src/problem.ts";
+import type { Correlation } from "../../src/spread/correlate.ts";
+import type { Distribution } from "../../src/spread/distributions.ts";
+import { firstOrder } from "../../src/spread/first-order.ts";
+import { quantiles, shortestInterval, symmetricInterval } from "../../src/spread/quantiles.ts";
+import { type SpreadInput, type SpreadJob, sample } from "../../src/spread/sample.ts";
 import { answered } from "./cases.ts";
 
 const normal = (mean: number, deviation: number): Distribution => ({ type: "normal", mean, deviation });

@@ -2,7 +2,7 @@
 // distribution function, one uniform number a draw, so that any way of choosing the uniform
 // numbers works unchanged. Standard uncertainties: JCGM 100:2008 4.3, from the densities.
 
-import { type Problem, problem } from "../../problem.ts";
+import { type Problem, problem } from "../problem.ts";
 import { toNormal } from "./normal.ts";
 import { studentFromNormal } from "./student.ts";
 

@@ -1,5 +1,5 @@
 // Worked examples as published, and own closed forms; how each is known stands beside it.
-import { isProblem, type Problem, sentence } from "../../../src/problem.ts";
+import { isProblem, type Problem, sentence } from "../../src/problem.ts";
 import raw from "./uncertainty-cases.json";
 
 export interface Case {

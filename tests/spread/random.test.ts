@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fillUniform, hashName } from "../../../src/engine/spread/random.ts";
+import { fillUniform, hashName } from "../../src/spread/random.ts";
 
 function draws(seed: number, name: string, block: number, n = 1024): Float64Array {
   const out = new Float64Array(n);

@@ -1,10 +1,10 @@
-// What is read off a column of samples: mean, deviation, quantiles, coverage intervals, histogram.
+// What is read off a column of samples: mean, deviation, quantiles, coverage intervals.
 // Quantiles by selection (R. W. Floyd and R. L. Rivest, "Algorithm 489: SELECT", Communications of
 // the ACM 18(3), 1975), not by sorting: the same numbers in a quarter of the time.
 // biome-ignore-all lint/style/noNonNullAssertion: every index lies between low and high, and these loops are the cost
 /* oxlint-disable typescript/no-non-null-assertion */
 
-import { isProblem, type Problem, problem } from "../../problem.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 
 export interface Summary {
   /** Samples with an answer. */
@@ -179,31 +179,4 @@ export function shortestInterval(
     }
   }
   return [own[best] ?? Number.NaN, own[best + q] ?? Number.NaN];
-}
-
-export interface Histogram {
-  readonly low: number;
-  readonly high: number;
-  readonly counts: Uint32Array;
-  /** Samples below and above the limits of the picture, and those without an answer. */
-  readonly below: number;
-  readonly above: number;
-  readonly faults: number;
-}
-
-/** Equal bins from low to high; a sample on an inner edge belongs to the bin above, `high` to the last. */
-export function histogram(samples: Float64Array, bins: number, low: number, high: number): Histogram {
-  const counts = new Uint32Array(bins);
-  const perUnit = bins / (high - low);
-  let [below, above, faults] = [0, 0, 0];
-  for (const value of samples) {
-    if (!Number.isFinite(value)) faults++;
-    else if (value < low) below++;
-    else if (value > high) above++;
-    else {
-      const bin = high > low ? Math.min(bins - 1, Math.floor((value - low) * perUnit)) : 0;
-      counts[bin] = (counts[bin] ?? 0) + 1;
-    }
-  }
-  return { low, high, counts, below, above, faults };
 }

@@ -1,15 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { Distribution } from "../../../src/engine/spread/distributions.ts";
-import { firstOrder } from "../../../src/engine/spread/first-order.ts";
-import {
-  finiteSamples,
-  shortestInterval,
-  summarise,
-  symmetricInterval,
-} from "../../../src/engine/spread/quantiles.ts";
-import { openSampler, type SpreadJob, sample } from "../../../src/engine/spread/sample.ts";
-import { parse } from "../../../src/formula/parse.ts";
-import { isProblem } from "../../../src/problem.ts";
+import { parse } from "../../src/formula/parse.ts";
+import { isProblem } from "../../src/problem.ts";
+import type { Distribution } from "../../src/spread/distributions.ts";
+import { firstOrder } from "../../src/spread/first-order.ts";
+import { finiteSamples, shortestInterval, summarise, symmetricInterval } from "../../src/spread/quantiles.ts";
+import { openSampler, type SpreadJob, sample } from "../../src/spread/sample.ts";
 import { answered, caseById, caseCount, numbers } from "./cases.ts";
 
 type Spreads = Readonly<Record<string, Distribution>>;

@@ -1,7 +1,7 @@
 // What is wrong with the inputs of a spread, found before the first number: one set of rules for
 // Monte Carlo and for first order.
 
-import { isProblem, type Problem, problem } from "../../problem.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 import { type Correlation, correlatedGroups } from "./correlate.ts";
 import { type Distribution, distributionFault } from "./distributions.ts";
 

@@ -2,13 +2,12 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   finiteSamples,
-  histogram,
   quantiles,
   select,
   shortestInterval,
   summarise,
   symmetricInterval,
-} from "../../../src/engine/spread/quantiles.ts";
+} from "../../src/spread/quantiles.ts";
 import { answered } from "./cases.ts";
 
 /** + 0 turns -0 into 0: equal to 0 in every order, it may come out on either side of it. */
@@ -109,12 +108,4 @@ describe("summarise(samples)", () => {
     });
     expect(summarise(Float64Array.of(4)).deviation).toBeNaN();
   });
-});
-
-test("histogram(samples, bins, low, high) puts every sample in one place", () => {
-  const samples = Float64Array.of(0, 0.5, 1, 1.99, 4, -1, 5, Number.NaN);
-  const found = histogram(samples, 4, 0, 4);
-  expect([...found.counts]).toEqual([2, 2, 0, 1]);
-  expect([found.below, found.above, found.faults]).toEqual([1, 1, 1]);
-  expect([...histogram(Float64Array.of(2, 2), 3, 2, 2).counts]).toEqual([2, 0, 0]);
 });

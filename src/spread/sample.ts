@@ -2,8 +2,8 @@
 // Blocks are known by their number, so any of them can be made again, alone or by a worker, and
 // results joined by number are the same bits however many workers took part.
 
-import { type BlockFormulas, blockSize, createBlock, planBlock } from "../../formula/block.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
+import { type BlockFormulas, blockSize, createBlock, planBlock } from "../formula/block.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
 import { type CorrelatedGroup, type Correlation, correlatedGroups, mix } from "./correlate.ts";
 import { type Distribution, type Transform, transformOf } from "./distributions.ts";
 import { inputsFault } from "./job-fault.ts";

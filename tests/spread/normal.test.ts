@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { normalQuantile, toNormal } from "../../../src/engine/spread/normal.ts";
+import { normalQuantile, toNormal } from "../../src/spread/normal.ts";
 
 /** erfc by its continued fraction (large x) or series (small x), written from DLMF 7.6.1 and 7.9.1; exact to a few 1e-16. */
 function lowerTail(z: number): number {
@@ -50,7 +50,7 @@ test("normalQuantile(1 - p) is the opposite of normalQuantile(p), and the ends a
 });
 
 test("the coefficients add up to the check sums printed with the algorithm", () => {
-  const text = readFileSync(new URL("../../../src/engine/spread/normal.ts", import.meta.url), "utf8");
+  const text = readFileSync(new URL("../../src/spread/normal.ts", import.meta.url), "utf8");
   const sums = ["middle", "flank", "tail"].map((name) => {
     const body = text.slice(text.indexOf(`function ${name}(`)).split("\n}")[0] ?? "";
     const digits = [...body.matchAll(/(?:= |\+ )(\d+\.\d+(?:e-\d+)?);/g)]

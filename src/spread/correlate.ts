@@ -1,7 +1,7 @@
 // Correlated inputs: standard normal scores mixed by the Cholesky factor of their correlation
 // matrix. For normal inputs only, where a coefficient says everything about the joint distribution.
 
-import { type Problem, problem } from "../../problem.ts";
+import { type Problem, problem } from "../problem.ts";
 
 export interface Correlation {
   readonly between: readonly [string, string];
