@@ -10,6 +10,7 @@ import * as plainText from "./formula/plain.ts";
 import * as shown from "./formula/show.ts";
 import * as known from "./methods/index.ts";
 import * as declared from "./methods/method.ts";
+import "./pictures/index.ts";
 import * as problems from "./problem.ts";
 import { isProblem, type Problem } from "./problem.ts";
 import * as sources from "./source.ts";

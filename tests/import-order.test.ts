@@ -26,6 +26,7 @@ const layers: Readonly<Record<string, number>> = {
   document: 4,
   engine: 5,
   report: 5.4,
+  pictures: 5.8,
   views: 6,
   cli: 6,
   "answering.ts": 6,

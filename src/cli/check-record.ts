@@ -11,6 +11,7 @@ import type {
   TableColumn,
   TableValue,
 } from "../engine/line.ts";
+import { toldPictures } from "../engine/picture.ts";
 import { plainText } from "../engine/prose.ts";
 import { oddReadings, setAsidesOf } from "../engine/set-asides.ts";
 import { formatShort, formatValue, type Solution, type UnitChoice } from "../methods/solution.ts";
@@ -40,6 +41,13 @@ export const pageRecord = (page: CheckedPage) => ({
   odd: page.lines.flatMap((line) => oddReadings(line).map((one) => ({ reading: line.name, ...one }))),
   checks: page.lines.filter(isCheck).map((line) => checkRecord(page, line)),
   lines: page.lines.filter((line) => !isCheck(line)).flatMap((line) => lineRecords(line, page)),
+  pictures: toldPictures(page.lines).map(({ line, value, told }) => ({
+    name: line.name,
+    picture: told.picture,
+    says: labelOf(line.item),
+    sentence: told.sentence,
+    mayNotHold: reservationWords(value.reservations),
+  })),
   warnings: page.lines.flatMap((line) => warningRecords(page, line)),
   sourceNotStated: unsourcedNames(page.lines),
   ...(page.remarks.length > 0 && {

@@ -2,6 +2,7 @@
 
 import { reservationWords, whyAlone } from "../engine/check-parts.ts";
 import type { ChecksValue, CheckValue, Line } from "../engine/line.ts";
+import { toldPictures } from "../engine/picture.ts";
 import { oddReadings, setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, root } from "../problem.ts";
 import { type State, states } from "../verdict.ts";
@@ -37,10 +38,20 @@ export function pageLines(page: CheckedPage): string[] {
     ...(checks.length === 0
       ? ["  no checks on this page"]
       : checks.flatMap((line) => checkLines(page, line))),
+    ...pictureLines(page),
     ...(silent.length === 0 ? [] : ["", "  no answer elsewhere", ...columns(silent, "    ")]),
     ...remarkLines(page),
     ...caveatLines(page),
   ];
+}
+
+/** What each picture shows, in the sentence that stands under it on the page. */
+function pictureLines(page: CheckedPage): string[] {
+  const said = toldPictures(page.lines).flatMap(({ line, value, told }) => [
+    `    ${labelOf(line.item)}: ${told.sentence}`,
+    ...reservationWords(value.reservations).map((text) => `      it may not hold: ${text}`),
+  ]);
+  return said.length === 0 ? [] : ["", "  pictures", ...said];
 }
 
 /** Readings that are kept and not used stand before all that is judged without them. */

@@ -1,9 +1,9 @@
 // Where a field of an item stands in the file, for a problem that is found when the page is worked out.
 import { isScalar } from "yaml";
-import { nodeAt } from "./node-at.ts";
+import { keyAt, nodeAt } from "./node-at.ts";
 import { parseYaml, type YamlPage } from "./parse-yaml.ts";
 
-/** file:line:column of a field, or of its item; `within` counts the characters of its text from 1. */
+/** file:line:column of a field, or of its item; `within` counts the characters of its text from 1, 0 is its name. */
 export type FieldPlaces = (index: number, path: readonly (string | number)[], within?: number) => string;
 
 /** The text is parsed at the first question: most pages are never asked. */
@@ -16,7 +16,9 @@ export function fieldPlaces(text: string, file: string): FieldPlaces {
       yaml = parsed;
     }
     const { root, from } = yaml;
-    const { node, offset } = nodeAt(root, ["page", index, ...path]);
+    const full = ["page", index, ...path];
+    if (within === 0) return from.where(keyAt(root, full.slice(0, -1), String(full.at(-1))));
+    const { node, offset } = nodeAt(root, full);
     const value: unknown = isScalar(node) ? node.value : undefined;
     return from.where(within === undefined ? offset : offset + shift(text, offset, value, within));
   };

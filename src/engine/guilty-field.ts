@@ -6,14 +6,15 @@ import type { Problem } from "../problem.ts";
 
 export interface GuiltyField {
   readonly path: readonly (string | number)[];
-  /** Column of a formula in it, from 1. */
+  /** Column of a formula in it, from 1; 0 stands for the name before it. */
   readonly within: number | undefined;
 }
 
 export function guiltyField(item: Item, found: Problem): GuiltyField {
   const parts = found.what.split(" · ");
   const within = columnOf(found.with({ what: parts.at(-1) ?? "" }));
-  return { path: pathOf(item, found, parts), within };
+  const path = pathOf(item, found, parts);
+  return { path, within: found.code === "unknown-input" && path.length > 1 ? 0 : within };
 }
 
 function pathOf(item: Item, found: Problem, parts: readonly string[]): GuiltyField["path"] {
@@ -33,10 +34,16 @@ function pathOf(item: Item, found: Problem, parts: readonly string[]): GuiltyFie
       return item.none !== undefined ? ["none"] : item.reads !== undefined ? ["reads"] : ["that"];
     case "picture":
       if (first === "picture") return ["picture"];
-      return Object.hasOwn(item.of, first) ? ["of", first] : ["of"];
+      return ["of", ...pictureInput(item.of, found, first)];
     default:
       return [];
   }
+}
+
+/** What a picture refuses begins with the input, or with its list and row. */
+function pictureInput(of: object, { where, got }: Problem, first: string): readonly string[] {
+  const words = first.startsWith("picture ") ? `${where ?? ""} ${got ?? ""}`.split(" ") : [first];
+  return words.filter((word) => Object.hasOwn(of, word)).slice(0, 1);
 }
 
 /** The unit that is asked for stands at the head of what was got. */

@@ -163,10 +163,29 @@ export interface ChecksValue {
 export interface PictureValue {
   readonly type: "picture";
   readonly picture: string;
-  readonly inputs: Readonly<Record<string, PictureInput>>;
+  readonly inputs: PictureInputs;
+  /** What the picture says, or which input has no answer. */
+  readonly told: Told | Problem;
   /** Why what is drawn may not hold. */
   readonly reservations: readonly Problem[];
 }
+
+/** The same in words, as a table and as numbers to draw. */
+export interface Told {
+  readonly picture: string;
+  readonly sentence: string;
+  readonly table: {
+    readonly title: string;
+    readonly head: readonly string[];
+    readonly rows: readonly (readonly string[])[];
+  };
+  /** Where the limits drawn come from. */
+  readonly source: string | undefined;
+  /** Only the drawing of this picture knows its shape. */
+  readonly model: unknown;
+}
+
+export type PictureInputs = Readonly<Record<string, PictureInput>>;
 
 /** A number with its kind, a text, a truth, or why there is none. */
 export type PictureInput = OutputValue | Problem;

@@ -182,7 +182,7 @@ function resultOf({ item, typed, since, results, file, unitOf }: Work): Result {
     case "reading":
       return readingValue(item, typed ?? item.rows, file);
     case "picture":
-      return pictureValue(item, results);
+      return pictureValue(item, results, unitOf);
     case "note":
       return proseValue(item.text, results, unitOf);
     case "caution":

@@ -1,5 +1,6 @@
 // What a picture draws: numbers and texts of the page, or the reason why one is not there.
 import type { PictureItem } from "../document/item.ts";
+import type { UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { clear, joined, reserved, type Standing } from "../standing.ts";
 import { dimensionWords } from "../units/dimension.ts";
@@ -7,23 +8,45 @@ import { kindsOf } from "../units/kind.ts";
 import { oneValue } from "../units/quantity.ts";
 import { asList, heldList } from "./as-list.ts";
 import { looksLikeQuantity, workOut } from "./formula.ts";
+import { inPart } from "./inputs.ts";
 import { lackingReadings } from "./lacking-readings.ts";
-import type { FormulaValue, LineValue, PictureInput, PictureValue } from "./line.ts";
-import { pictureFault } from "./picture-faults.ts";
-import { type PictureField, pictureDeclared } from "./picture-inputs.ts";
+import type { FormulaValue, Line, LineValue, PictureInput, PictureValue, Told } from "./line.ts";
+import { pictureNamed } from "./pictures.ts";
 import { type Results, upstream } from "./scope.ts";
 
-export function pictureValue(item: PictureItem, results: Results): PictureValue | Problem {
-  const of = pictureDeclared(item.picture)?.of;
+/** An input without an answer is no fault of the picture: it is told beside the others, which have one. */
+export function pictureValue(
+  item: PictureItem,
+  results: Results,
+  unitOf: UnitChoice,
+): PictureValue | Problem {
+  const picture = pictureNamed(item.picture);
+  if (isProblem(picture)) return picture;
   const drawn = Object.entries(item.of).map(
-    ([name, text]) => [name, drawnInput(text, results, of?.[name])] as const,
+    ([name, text]) => [name, drawnInput(name, text, results, picture.choicesOf(name))] as const,
   );
   const inputs = Object.fromEntries(drawn.map(([name, { input }]) => [name, input]));
+  const fault = picture.faultOf(inputs);
+  if (fault) return fault;
+  const told = picture.tell(inputs, unitOf);
+  if (isProblem(told) && !Object.values(inputs).some(isProblem)) return told;
   const { reservations } = joined(drawn.map(([, { standing }]) => standing));
-  return (
-    pictureFault(item.picture, inputs) ?? { type: "picture", picture: item.picture, inputs, reservations }
-  );
+  return { type: "picture", picture: item.picture, inputs, told, reservations };
 }
+
+interface ToldPicture {
+  readonly line: Line;
+  readonly value: PictureValue;
+  readonly told: Told;
+}
+
+/** The pictures of a page that have something to say. */
+export const toldPictures = (lines: readonly Line[]): readonly ToldPicture[] =>
+  lines.flatMap((line) => {
+    const { value } = line;
+    if (isProblem(value) || value.type !== "picture" || isProblem(value.told)) return [];
+    return [{ line, value, told: value.told }];
+  });
 
 interface Drawn {
   readonly input: PictureInput;
@@ -32,8 +55,8 @@ interface Drawn {
 
 const plain = (input: PictureInput): Drawn => ({ input, standing: clear });
 
-function drawnInput(text: string, results: Results, field: PictureField | undefined): Drawn {
-  if (field?.is === "word" && field.choices.includes(text)) return plain({ kind: "text", text });
+function drawnInput(name: string, text: string, results: Results, choices: readonly string[]): Drawn {
+  if (choices.includes(text)) return plain({ kind: "text", text });
   if (looksLikeQuantity(text)) {
     const read = oneValue(text);
     if (!isProblem(read))
@@ -43,7 +66,7 @@ function drawnInput(text: string, results: Results, field: PictureField | undefi
   if (named) return named;
   const worked = workOut("picture", undefined, text, results);
   return isProblem(worked)
-    ? plain(worked)
+    ? plain(inPart(worked, name))
     : { input: numberOf(text, worked), standing: worked.named.standing };
 }
 

@@ -68,7 +68,7 @@ export async function openSession(
     keeper.dispose(); // no signal for its methods: asked for again, it must not find itself held
     throw error;
   };
-  const live = text === undefined ? undefined : await fetchPage(text, file).catch(letGo);
+  const live = text === undefined ? undefined : await fetchPage(text, file, loadPictures).catch(letGo);
   if (text === undefined || !live || !("settle" in live)) {
     keeper.dispose();
     return { problems: live && !("settle" in live) ? live : [], kept: keeper.found };
@@ -84,6 +84,8 @@ export async function openSession(
   }
   return session({ id, file, live, inFile, typed, keeper, start: { ...kept, base: text } });
 }
+
+const loadPictures = () => import("../pictures/index.ts");
 
 /** The text of every given, and the rows of every reading. */
 const typedIn = (page: Page): Map<string, string> =>

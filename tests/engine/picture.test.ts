@@ -1,9 +1,17 @@
 // What a picture cannot take is refused by name, with the nearest name, before anything is drawn.
 import { describe, expect, test } from "vitest";
-import { pictureFault } from "../../src/engine/picture-faults.ts";
-import { pictureInputs, pictureNames } from "../../src/engine/picture-inputs.ts";
+import type { PictureInputs } from "../../src/engine/line.ts";
+import { pictureNamed } from "../../src/engine/pictures.ts";
+import { pictures } from "../../src/pictures/index.ts";
 import { isProblem, problem, sentence } from "../../src/problem.ts";
 import { given, lineAt, open, reading, settled } from "./helpers.ts";
+
+const pictureNames = pictures.map(({ id }) => id);
+
+function pictureFault(name: string, inputs: PictureInputs) {
+  const found = pictureNamed(name);
+  return isProblem(found) ? found : found.faultOf(inputs);
+}
 
 const picture = (name: string, of: Readonly<Record<string, string>>): string =>
   `  - picture: ${name}\n    of: ${JSON.stringify(of)}`;
@@ -92,9 +100,7 @@ describe("a picture on a page", () => {
 });
 
 describe("every declared input", () => {
-  const all = Object.entries(pictureInputs).flatMap(([name, { of }]) =>
-    Object.keys(of).map((input) => [name, input] as const),
-  );
+  const all = pictures.flatMap(({ id, of }) => Object.keys(of).map((input) => [id, input] as const));
 
   test.each(all)("%s: %s misspelt is refused with the right name beside it", (name, input) => {
     const wrong = `${input}x`;

@@ -1,5 +1,7 @@
 // splitline check: every check of each page with its state and the reason.
 import type { CheckValue, Line } from "../../engine/line.ts";
+import { isRefusal } from "../../engine/pictures.ts";
+import "../../pictures/index.ts";
 import { isProblem, problem } from "../../problem.ts";
 import { readArguments } from "../arguments.ts";
 import { pageRecord } from "../check-record.ts";
@@ -63,10 +65,15 @@ function failing({ value }: Line): readonly CheckValue[] {
 
 const isClosedWindow = ({ because }: CheckValue): boolean => because?.code === "closed-window";
 
+/** A picture that the page asks for in a way that no value can make right is an entry that could not be read. */
+const isRefused = ({ item, value }: Line): boolean =>
+  item.kind === "picture" && isProblem(value) && isRefusal(value);
+
 /** Not read wins over fails, fails over open, open over fine. */
 function exitFor(pages: readonly CheckedPage[]): number {
   if (pages.some((page) => page.problems.length > 0)) return exitUnread;
   const lines = pages.flatMap((page) => page.lines);
+  if (lines.some(isRefused)) return exitUnread;
   const states = lines.filter(isCheck).map(stateOf);
   if (states.includes("fails")) return lines.flatMap(failing).every(isClosedWindow) ? exitClosed : exitFails;
   const open = lines.some(

@@ -1,17 +1,19 @@
 // A picture drawn from the page's values, with its sentence and the same as a table.
+import { fieldPlaces } from "../../document/field-places.ts";
 import type { PictureItem } from "../../document/item.ts";
-import type { Line, PictureValue } from "../../engine/line.ts";
+import { guiltyField } from "../../engine/guilty-field.ts";
+import type { Line, PictureValue, Told } from "../../engine/line.ts";
+import { isRefusal } from "../../engine/pictures.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
-import type { Drawing } from "../pictures/drawing.ts";
-import { pictureNamed } from "../pictures/index.ts";
+import { drawingOf } from "../pictures/index.ts";
 import { problemNote } from "../problem-note.ts";
 import { shortReservations } from "../row-exceptions.ts";
 import { reservationLines } from "./standing-parts.ts";
 
 const narrowest = 260;
-const none = { reservations: [] };
+const none: Pick<PictureValue, "reservations"> = { reservations: [] };
 
 /** Draws into the figure of a line; gives what is to be called with each of its values. */
 export function pictureFigure(
@@ -20,42 +22,48 @@ export function pictureFigure(
   element: HTMLElement,
   figure: HTMLElement,
 ): (now: Line) => void {
-  let drawing: Drawing | Problem | undefined;
+  let shown: Problem | { readonly told: Told; readonly draw: (width: number) => SVGSVGElement } | undefined;
   let drawnWidth = 0;
-  let latest: PictureValue | undefined;
+  let latest: Line | undefined;
   const table = el("details", { class: "more as-table" }, el("summary", {}, "as a table"));
 
   const draw = (): void => {
-    if (drawing === undefined) return;
-    element.classList.toggle("unanswered", isProblem(drawing));
-    if (isProblem(drawing)) {
-      replace(figure, problemNote(drawing, undefined));
+    if (shown === undefined) return;
+    element.classList.toggle("unanswered", isProblem(shown));
+    if (isProblem(shown)) {
+      replace(figure, problemNote(shown, undefined), isRefusal(shown) && inTheFile(shown));
       return;
     }
+    const { told } = shown;
+    const value = latest && !isProblem(latest.value) && latest.value.type === "picture" ? latest.value : none;
     drawnWidth = Math.max(narrowest, figure.clientWidth);
-    table.replaceChildren(el("summary", {}, "as a table"), tableOf(drawing));
-    const picture = drawing.draw(drawnWidth);
+    table.replaceChildren(el("summary", {}, "as a table"), tableOf(told));
+    const picture = shown.draw(drawnWidth);
     picture.setAttribute("role", "img");
-    picture.setAttribute(
-      "aria-label",
-      [drawing.sentence, ...shortReservations(latest ?? none)].join(" May not hold: "),
-    );
+    picture.setAttribute("aria-label", [told.sentence, ...shortReservations(value)].join(" May not hold: "));
     replace(
       figure,
       picture,
-      el("figcaption", {}, drawing.sentence),
-      ...(latest ? reservationLines(latest) : []),
-      drawing.source !== undefined && el("p", { class: "quiet" }, `Limits: ${drawing.source}`),
+      el("figcaption", {}, told.sentence),
+      ...reservationLines(value),
+      told.source !== undefined && el("p", { class: "quiet" }, `Limits: ${told.source}`),
       table,
     );
   };
+  /** An entry is mended in the page file, so its place there is named. */
+  const inTheFile = (found: Problem): HTMLElement => {
+    const { path, within } = guiltyField(item, found);
+    const place = fieldPlaces(context.live.text(), context.live.page.file)(item.index, path, within);
+    return el("p", { class: "quiet" }, `In the file: ${place}`);
+  };
   const update = async (now: Line): Promise<void> => {
-    if (isProblem(now.value)) drawing = now.value;
+    latest = now;
+    if (isProblem(now.value)) shown = now.value;
     else if (now.value.type === "picture") {
-      latest = now.value;
-      const picture = await pictureNamed(item.picture);
-      if (latest !== now.value) return; // a newer value came while the drawing code was fetched
-      drawing = isProblem(picture) ? picture : picture(now.value.inputs, context.unitOf);
+      const { told } = now.value;
+      const drawing = isProblem(told) ? told : { told, draw: await drawingOf(told, context.unitOf) };
+      if (latest !== now) return; // a newer value came while the drawing code was fetched
+      shown = drawing;
     }
     draw();
   };
@@ -65,7 +73,7 @@ export function pictureFigure(
   return (now) => void update(now);
 }
 
-function tableOf({ table }: Drawing): HTMLElement {
+function tableOf({ table }: Told): HTMLElement {
   return el(
     "div",
     { class: "scroll", tabindex: "0", role: "region", "aria-label": table.title },

@@ -1,10 +1,10 @@
 // What is known about a checked value besides its number: why it may not hold, and where its doubt comes from.
 import type { CheckValue } from "../../engine/line.ts";
 import type { Unit } from "../../units/unit.ts";
+import { listed } from "../../words.ts";
 import { type Child, el } from "../dom.ts";
 import { setText } from "../figure.ts";
 import { list, part } from "../more.ts";
-import { listed } from "../pictures/words.ts";
 import { inPlace } from "../problem-note.ts";
 import { stateMark } from "../state-mark.ts";
 

@@ -1,14 +1,15 @@
 // Angle, torque and stretch drawn as panels that share their rows.
 import { dot } from "@observablehq/plot";
 import type { UnitChoice } from "../../methods/solution.ts";
+import { angleWord, type Nut, type Story, torqueOff } from "../../pictures/tightened.ts";
+import { rounded } from "../../pictures/words.ts";
 import { inUnit } from "../../units/in-unit.ts";
 import type { Kind } from "../../units/kind.ts";
 import { unitLabel } from "../../units/unit.ts";
-import { airy, placed, rounded } from "./chart.ts";
+import { airy, placed } from "./chart.ts";
 import { markAt } from "./flange.ts";
 import { text } from "./marks.ts";
 import { type RowChart, rowCharts } from "./row-chart.ts";
-import { angleWord, type Story, type Told, torqueOff } from "./tightened.ts";
 
 interface Band {
   readonly low: number;
@@ -19,14 +20,14 @@ interface Band {
 interface Series {
   readonly title: string;
   readonly share: number;
-  readonly of: (nut: Told) => number | undefined;
+  readonly of: (nut: Nut) => number | undefined;
   readonly number: (value: number) => string;
   readonly band?: Band | undefined;
-  readonly off: (nut: Told) => string | undefined;
+  readonly off: (nut: Nut) => string | undefined;
   readonly wanted: boolean;
 }
 
-export function drawTold(story: Story, width: number, unitOf: UnitChoice): SVGSVGElement {
+export function drawAngles(story: Story, width: number, unitOf: UnitChoice): SVGSVGElement {
   const all = seriesOf(story, unitOf);
   const [left, right] = [34, Math.min(width, 900) - 14];
   const gap = 30;
@@ -89,7 +90,7 @@ function seriesOf(story: Story, unitOf: UnitChoice): readonly Series[] {
 /** From the values, with a little air; dots carry their number where they are odd. */
 function chartOf(
   series: Series,
-  nuts: readonly Told[],
+  nuts: readonly Nut[],
   left: number,
   right: number,
   named: boolean,

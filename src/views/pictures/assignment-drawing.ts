@@ -1,16 +1,22 @@
 // Two columns and a line for each pair. A bolt stands beside the hole it belongs to by number, or the one
 // it stays in, so that a level line is a bolt left where it was.
+import type { UnitChoice } from "../../methods/solution.ts";
+import type { Assigned, Pair } from "../../pictures/assignment.ts";
+import { type Small, smallLength } from "../../pictures/lengths.ts";
 import { svg } from "../dom.ts";
-import type { Assigned, Pair } from "./assignment.ts";
 import { kindOf, markAt } from "./flange.ts";
-import type { Small } from "./lengths.ts";
 import { line, picture, text } from "./marks.ts";
 
 const row = 30;
 const top = 34;
 const box = { width: 46, height: 22 };
 
-export function drawAssignment({ pairs, leftOver }: Assigned, width: number, small: Small): SVGSVGElement {
+export function drawAssignment(
+  { pairs, leftOver }: Assigned,
+  width: number,
+  unitOf: UnitChoice,
+): SVGSVGElement {
+  const small = smallLength(unitOf);
   const places = boltPlaces(pairs, leftOver);
   const rows = Math.max(pairs.length, ...[...places.values()].map((place) => place + 1));
   const narrow = width < 520;

@@ -1,9 +1,7 @@
 // Charts of measured data by the plotting library: it gives scales, axes and marks, the sheet gives colours and type.
 import { type Markish, type PlotOptions, plot } from "@observablehq/plot";
 import { extent } from "d3";
-import { roundDecimal } from "../../units/format.ts";
 import { svg } from "../dom.ts";
-import { forReading } from "../figure.ts";
 
 type Place = (value: number) => number;
 
@@ -45,16 +43,6 @@ export interface Limit {
 
 export const limitLine = ({ is }: Limit): string => (is === "middle" ? "thin" : "limit");
 export const limitText = ({ is }: Limit): string => (is === "middle" ? "quiet-text" : "limit-text");
-
-/** A number already in the unit shown, without zeros behind the point. */
-export const rounded =
-  (decimals: number) =>
-  (value: number): string =>
-    forReading(
-      roundDecimal(value, { decimals })
-        .replace(/(\.\d*?)0+$/, "$1")
-        .replace(/\.$/, ""),
-    );
 
 /** A domain from least to most with a little air. */
 export function airy(values: readonly number[]): [from: number, to: number] {

@@ -1,9 +1,10 @@
 // The limit of tilt against the gap, drawn with the first millimetres wide, where control must be tightest.
 import { line as d3line, scaleLinear, scalePow } from "d3";
+import type { UnitChoice } from "../../methods/solution.ts";
+import { above, type DowelLimit, type TiltAt } from "../../pictures/dowel-limit.ts";
+import { gapLength, type Small, slope } from "../../pictures/lengths.ts";
 import { svg } from "../dom.ts";
-import { above, type DowelLimit, type TiltAt } from "./dowel-limit.ts";
 import { markAt } from "./flange.ts";
-import type { Small } from "./lengths.ts";
 import { dot, freshId, hatch, line, path, picture, text } from "./marks.ts";
 
 interface Plot {
@@ -16,7 +17,8 @@ interface Plot {
   readonly narrow: boolean;
 }
 
-export function drawDowelLimit(limit: DowelLimit, width: number, gap: Small, tilt: Small): SVGSVGElement {
+export function drawDowelLimit(limit: DowelLimit, width: number, unitOf: UnitChoice): SVGSVGElement {
+  const [gap, tilt] = [gapLength(unitOf), slope(unitOf)];
   const { engagedLength, steps } = limit;
   const plot = plotOf(limit, width);
   const { x, left, right, top, foot, narrow } = plot;

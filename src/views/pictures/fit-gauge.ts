@@ -1,8 +1,8 @@
 // A clearance as a bar from tightest to loosest in the frame of what is allowed, lying or standing.
 import { scaleLinear } from "d3";
+import type { FitMap, HoleMark } from "../../pictures/fit-map.ts";
+import type { Small } from "../../pictures/lengths.ts";
 import { svg } from "../dom.ts";
-import type { FitMap, HoleMark } from "./hole-marks.ts";
-import type { Small } from "./lengths.ts";
 import { text } from "./marks.ts";
 import type { Box } from "./plan.ts";
 

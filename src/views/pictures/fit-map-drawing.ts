@@ -1,14 +1,15 @@
 // The fit map drawn: words at the holes where they find room, else in a strip below the plan.
+import type { UnitChoice } from "../../methods/solution.ts";
+import type { FitMap, HoleMark } from "../../pictures/fit-map.ts";
+import { type Small, smallLength } from "../../pictures/lengths.ts";
+import type { Place } from "../../pictures/place.ts";
 import { svg } from "../dom.ts";
+import { breadthOf, broken } from "./breadth.ts";
 import { type Gauge, gaugeOf, lyingGauge, reachWords, standingGauge } from "./fit-gauge.ts";
 import { axes, flange, kindOf, markAt, ring } from "./flange.ts";
-import type { FitMap, HoleMark } from "./hole-marks.ts";
 import { bell, type Exaggerated, exaggerated } from "./hole-shape.ts";
-import type { Small } from "./lengths.ts";
 import { type Anchor, picture, text } from "./marks.ts";
-import type { Place } from "./place.ts";
 import { layPlan, type Needs, type Plan, type Spot } from "./plan.ts";
-import { breadthOf, broken } from "./words.ts";
 
 const judgedRing = 13;
 const plainRing = 10;
@@ -26,7 +27,8 @@ interface Figures {
   readonly holeAt: (place: Place) => HoleMark;
 }
 
-export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolean): SVGSVGElement {
+export function drawFitMap(map: FitMap, width: number, unitOf: UnitChoice): SVGSVGElement {
+  const small = smallLength(unitOf);
   const gauge = gaugeOf(map, small);
   const byPosition = new Map(map.holes.map((hole) => [hole.place.position, hole]));
   const holeAt = (place: Place): HoleMark => {
@@ -48,7 +50,7 @@ export function drawFitMap(map: FitMap, width: number, small: Small, yUp: boolea
       tallest: width < 520 ? Math.min(820, width * 2.6) : 640,
       words: "inward",
       edge,
-      yUp,
+      yUp: map.yUp,
       needs: (place) => needsOf(holeAt(place), figures),
     },
   );

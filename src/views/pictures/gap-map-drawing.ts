@@ -1,23 +1,25 @@
 // The gap map drawn: plan, two side views, history.
+import type { UnitChoice } from "../../methods/solution.ts";
+import { type Gaps, lowest, type Station } from "../../pictures/gap-map.ts";
+import { gapLength, type Small, slope } from "../../pictures/lengths.ts";
+import { spaced } from "../../pictures/words.ts";
 import { svg } from "../dom.ts";
+import { breadthOf } from "./breadth.ts";
 import { axes, markAt, outline } from "./flange.ts";
-import { type Gaps, lowest, type Station } from "./gap-steps.ts";
-import type { Small } from "./lengths.ts";
 import { lidViews } from "./lid-views.ts";
 import { type Anchor, picture, text } from "./marks.ts";
 import { layPlan, type Spot } from "./plan.ts";
 import { historyHeight, stepHistory } from "./step-history.ts";
-import { breadthOf, spaced } from "./words.ts";
 
 export interface Shown {
   readonly gap: Small;
   readonly tilt: Small;
-  readonly yUp: boolean;
 }
 
 const row = 17;
 
-export function drawGapMap(gaps: Gaps, width: number, shown: Shown): SVGSVGElement {
+export function drawGapMap(gaps: Gaps, width: number, unitOf: UnitChoice): SVGSVGElement {
+  const shown = { gap: gapLength(unitOf), tilt: slope(unitOf) };
   const { now } = gaps;
   const low = lowest(now.stations);
   const byName = new Map(now.stations.map((station) => [station.station, station]));
@@ -32,7 +34,7 @@ export function drawGapMap(gaps: Gaps, width: number, shown: Shown): SVGSVGEleme
       tallest: beside ? 300 : 420,
       words: "outward",
       edge: 9,
-      yUp: shown.yUp,
+      yUp: gaps.yUp,
       needs: ({ position }) => {
         const room = { width: breadthOf(nameOf(position)), height: 2 * row };
         return { ring: 7, tall: room, flat: { ...room, width: Math.max(74, room.width) } };

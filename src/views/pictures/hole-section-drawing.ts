@@ -1,9 +1,19 @@
 // The bore drawn: one section for each direction, walls off nominal by a stated factor.
+
+import type { UnitChoice } from "../../methods/solution.ts";
+import {
+  allReadings,
+  type Bore,
+  type BoreReading,
+  type DepthRow,
+  nextReading,
+} from "../../pictures/hole-section.ts";
+import { type Small, smallLength } from "../../pictures/lengths.ts";
+import { spaced } from "../../pictures/words.ts";
+import { numberText, setText } from "../../report/figure-text.ts";
 import { svg } from "../dom.ts";
-import { allReadings, type Bore, type BoreReading, type DepthRow, nextReading } from "./bore-readings.ts";
-import type { Small } from "./lengths.ts";
+import { breadthOf } from "./breadth.ts";
 import { freshId, hatch, line, picture, text } from "./marks.ts";
-import { breadthOf, spaced } from "./words.ts";
 
 interface Words {
   readonly number: (si: number) => string;
@@ -27,7 +37,13 @@ const each = 64; // px for one depth
 const head = 46;
 const mostFactor = 1000;
 
-export function drawBore(bore: Bore, width: number, words: Words): SVGSVGElement {
+export function drawBore(bore: Bore, width: number, unitOf: UnitChoice): SVGSVGElement {
+  const shown = unitOf("length");
+  const words: Words = {
+    number: (si) => numberText(si, "length", shown),
+    small: smallLength(unitOf),
+    nominal: setText(bore.nominal, "length", shown),
+  };
   const { directions, depths } = bore;
   const told = width >= 560 ? 190 : 0;
   const gap = 14;

@@ -1,6 +1,7 @@
 // The form of a bore beside its ring: as an oval, and as a barrel or bell down its depth.
+
+import type { HoleForm } from "../../pictures/fit-map.ts";
 import { svg } from "../dom.ts";
-import type { HoleForm } from "./hole-marks.ts";
 import type { Box } from "./plan.ts";
 
 export interface Exaggerated {

@@ -1,28 +1,37 @@
-// The pictures by name. Each comes with its drawing code when a page first uses it.
-import { unknownPicture } from "../../engine/picture-faults.ts";
-import type { PictureName } from "../../engine/picture-inputs.ts";
-import type { Problem } from "../../problem.ts";
-import type { Picture } from "./drawing.ts";
+// The drawings by the name of their picture. Each comes when a page first shows one.
+import { held } from "../../document/held.ts";
+import type { Told } from "../../engine/line.ts";
+import type { UnitChoice } from "../../methods/solution.ts";
+import type { pictures } from "../../pictures/index.ts";
 
-const pictures: Readonly<Record<PictureName, () => Promise<Picture>>> = {
-  "joint-diagram": async () => (await import("./joint-diagram.ts")).jointDiagram,
-  "preload-window": async () => (await import("./preload-window.ts")).preloadWindowPicture,
-  wrench: async () => (await import("./wrench.ts")).wrenchPicture,
-  "fit-bar": async () => (await import("./fit-bar.ts")).fitBar,
-  "fit-map": async () => (await import("./fit-map.ts")).fitMap,
-  "gap-map": async () => (await import("./gap-map.ts")).gapMap,
-  "dowel-limit": async () => (await import("./dowel-limit.ts")).dowelLimit,
-  "tightening-map": async () => (await import("./tightening-map.ts")).tighteningMap,
-  "angle-by-nut": async () => (await import("./angle-by-nut.ts")).angleByNut,
-  "torque-against-angle": async () => (await import("./torque-against-angle.ts")).torqueAgainstAngle,
-  "trial-spread": async () => (await import("./trial-spread.ts")).trialSpread,
-  "fits-against-limits": async () => (await import("./fits-against-limits.ts")).fitsAgainstLimits,
-  "hole-section": async () => (await import("./hole-section.ts")).holeSection,
-  assignment: async () => (await import("./assignment.ts")).assignmentPicture,
-  "run-on-bars": async () => (await import("./run-on-bars.ts")).runOnBars,
+type Draw<M> = (model: M, width: number, unitOf: UnitChoice) => SVGSVGElement;
+type AnyPicture = (typeof pictures)[number];
+type Modelled<P extends AnyPicture> = Parameters<P["says"]>[0];
+type Drawings = { readonly [P in AnyPicture as P["id"]]: () => Promise<Draw<Modelled<P>>> };
+
+const drawings: Drawings = {
+  "joint-diagram": async () => (await import("./joint-diagram-drawing.ts")).drawJoint,
+  "preload-window": async () => (await import("./preload-window-drawing.ts")).drawWindow,
+  wrench: async () => (await import("./wrench-drawing.ts")).drawWrench,
+  "fit-bar": async () => (await import("./fit-bar-drawing.ts")).drawFit,
+  "fit-map": async () => (await import("./fit-map-drawing.ts")).drawFitMap,
+  "gap-map": async () => (await import("./gap-map-drawing.ts")).drawGapMap,
+  "dowel-limit": async () => (await import("./dowel-limit-drawing.ts")).drawDowelLimit,
+  "tightening-map": async () => (await import("./tightening-map-drawing.ts")).drawTightening,
+  "angle-by-nut": async () => (await import("./angle-by-nut-drawing.ts")).drawAngles,
+  "torque-against-angle": async () =>
+    (await import("./torque-against-angle-drawing.ts")).drawTorqueAgainstAngle,
+  "trial-spread": async () => (await import("./trial-spread-drawing.ts")).drawTrial,
+  "fits-against-limits": async () => (await import("./fits-against-limits-drawing.ts")).drawFits,
+  "hole-section": async () => (await import("./hole-section-drawing.ts")).drawBore,
+  assignment: async () => (await import("./assignment-drawing.ts")).drawAssignment,
+  "run-on-bars": async () => (await import("./run-on-bars-drawing.ts")).drawRunOn,
 };
 
-export function pictureNamed(name: string): Promise<Picture> | Problem {
-  const load = Object.entries(pictures).find(([known]) => known === name)?.[1];
-  return load ? load() : unknownPicture(name);
+/** Draws for a width. The model is the one that this picture has told. */
+export async function drawingOf(told: Told, unitOf: UnitChoice): Promise<(width: number) => SVGSVGElement> {
+  const load = Object.entries<() => Promise<Draw<never>>>(drawings).find(([id]) => id === told.picture)?.[1];
+  if (!load) throw new Error(`${told.picture}: told and not drawn`);
+  const draw = await load();
+  return (width) => draw(held<never>(told.model), width, unitOf);
 }

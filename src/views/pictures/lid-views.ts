@@ -1,11 +1,11 @@
 // The lid from the side, along x and along y: its tilt exaggerated by a stated factor, the allowed tilt
 // as lines through its middle. The height of the lid is not to scale; its tilt is what the view is for.
+import type { Gaps } from "../../pictures/gap-map.ts";
+import { signed } from "../../pictures/lengths.ts";
 import { svg } from "../dom.ts";
+import { broken } from "./breadth.ts";
 import type { Shown } from "./gap-map-drawing.ts";
-import type { Gaps } from "./gap-steps.ts";
-import { signed } from "./lengths.ts";
 import { freshId, hatch, line, text } from "./marks.ts";
-import { broken } from "./words.ts";
 
 interface View {
   readonly name: "x" | "y";

@@ -1,6 +1,6 @@
 // Lays out a plan at true proportion: every position at its place, and a block of words beside those
 // that have one. The plan is turned a quarter, x running up, where that leaves the words room.
-import type { Place } from "./place.ts";
+import type { Place } from "../../pictures/place.ts";
 
 export type Side = "up" | "down" | "left" | "right";
 

@@ -1,8 +1,8 @@
 // Charts with one row for each position: they read the same on a phone and on paper. Numbers are in the unit shown.
 import { axisX, type Markish, rect, ruleX, ruleY, text as words } from "@observablehq/plot";
+import { breadthOf } from "./breadth.ts";
 import { chart, type Limit, limitLine, limitText } from "./chart.ts";
 import { picture, text } from "./marks.ts";
-import { breadthOf } from "./words.ts";
 
 const rowHeight = 20;
 const firstLine = 30; // px: labels of limits under the title, in one line or two

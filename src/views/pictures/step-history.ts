@@ -1,12 +1,12 @@
 // Tilt and twist step by step, each against its limit: one look tells where the lid began to hang.
 import { scaleLinear, scalePoint } from "d3";
+import { type Gaps, overTilt, overTwist, type Step } from "../../pictures/gap-map.ts";
+import type { Small } from "../../pictures/lengths.ts";
+import { forReading } from "../../report/figure-text.ts";
 import { roundDecimal } from "../../units/format.ts";
 import { svg } from "../dom.ts";
-import { forReading } from "../figure.ts";
 import { markAt } from "./flange.ts";
 import type { Shown } from "./gap-map-drawing.ts";
-import { type Gaps, overTilt, overTwist, type Step } from "./gap-steps.ts";
-import type { Small } from "./lengths.ts";
 import { dot, line, text } from "./marks.ts";
 
 const tiltHeight = 104;

@@ -1,19 +1,14 @@
 // What the pictures declare is what they draw: nothing undeclared is read, and every declared input and
 // column changes what is drawn or said.
 import { beforeAll, describe, expect, test } from "vitest";
-import {
-  type PictureDeclaration,
-  type PictureName,
-  pictureDeclared,
-  pictureInputs,
-} from "../../../src/engine/picture-inputs.ts";
+import type { PictureInputs } from "../../../src/engine/line.ts";
 import type { ScalarOutput } from "../../../src/methods/field.ts";
 import "../../../src/methods/index.ts";
-import { usualUnit } from "../../../src/methods/solution.ts";
+import { pictures } from "../../../src/pictures/index.ts";
+import type { Declared } from "../../../src/pictures/picture.ts";
 import { isProblem, sentence } from "../../../src/problem.ts";
-import type { PictureInputs } from "../../../src/views/pictures/drawing.ts";
-import { pictureNamed } from "../../../src/views/pictures/index.ts";
 import { list, mm, type Row, si, text } from "./demo-lists.ts";
+import { answer } from "./drawn.ts";
 import { drawnText, PlainElement, usePlainDocument } from "./plain-document.ts";
 import { samples } from "./samples.ts";
 
@@ -62,7 +57,7 @@ const found = sampleOf("fit-map as found");
 const remarked = sampleOf("hole-section oval")["readings"];
 
 /** Together they hold every declared input and column at least once. */
-const full: Readonly<Record<PictureName, readonly PictureInputs[]>> = {
+const full: Readonly<Record<(typeof pictures)[number]["id"], readonly PictureInputs[]>> = {
   "joint-diagram": [
     { ...joint, loadFactor: si("ratio", 0.2) },
     { ...joint, boltStiffness: si("stiffness", 5e8), clampedStiffness: si("stiffness", 2e9) },
@@ -155,9 +150,7 @@ function rowsIn(input: PictureInputs[string] | undefined): readonly Row[] {
 }
 
 async function told(name: string, inputs: PictureInputs): Promise<string> {
-  const picture = await pictureNamed(name);
-  if (isProblem(picture)) throw new Error(sentence(picture));
-  const drawing = picture(inputs, usualUnit);
+  const drawing = await answer(name, inputs);
   if (isProblem(drawing)) return sentence(drawing);
   const root: unknown = drawing.draw(890);
   if (!(root instanceof PlainElement)) throw new Error("drawn in another document");
@@ -197,7 +190,7 @@ function changed(inputs: PictureInputs, name: string, named?: string): PictureIn
   return { ...inputs, [name]: list(rows) };
 }
 
-const declared = Object.entries<PictureDeclaration>(pictureInputs);
+const declared = pictures.map((picture): readonly [string, Declared] => [picture.id, picture]);
 const everything = declared.flatMap(([name, { of }]) =>
   Object.entries(of).flatMap(([input, field]) => [
     [name, input, undefined] as const,
@@ -207,7 +200,7 @@ const everything = declared.flatMap(([name, { of }]) =>
   ]),
 );
 
-const isPicture = (name: string): name is PictureName => Object.hasOwn(full, name);
+const isPicture = (name: string): name is keyof typeof full => Object.hasOwn(full, name);
 const fullOf = (name: string): readonly PictureInputs[] => (isPicture(name) ? full[name] : []);
 
 describe("every declared input is drawn", () => {
@@ -226,7 +219,7 @@ describe("every declared input is drawn", () => {
 
 describe("nothing undeclared is drawn", () => {
   test.each(declared.map(([name]) => name))("%s", async (name) => {
-    const { of, further } = pictureDeclared(name) ?? { of: {} };
+    const { of, further }: Declared = pictures.find(({ id }) => id === name) ?? pictures[0];
     const strange = new Set<string>();
     for (const inputs of fullOf(name)) {
       const watched = Object.fromEntries(

@@ -3,12 +3,10 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
-import { pictureFault } from "../../../src/engine/picture-faults.ts";
-import { usualUnit } from "../../../src/methods/solution.ts";
+import type { PictureInputs } from "../../../src/engine/line.ts";
 import { isProblem, problem, sentence } from "../../../src/problem.ts";
-import type { Drawing, PictureInputs } from "../../../src/views/pictures/drawing.ts";
-import { pictureNamed } from "../../../src/views/pictures/index.ts";
 import { gaps, list, mm, oneHole, si, text } from "./demo-lists.ts";
+import { answer, type Drawing } from "./drawn.ts";
 import { drawnText, PlainElement, usePlainDocument } from "./plain-document.ts";
 import { samples } from "./samples.ts";
 
@@ -21,12 +19,6 @@ async function drawn(picture: string, inputs: PictureInputs): Promise<Drawing> {
   const found = await answer(picture, inputs);
   if (isProblem(found)) throw new Error(sentence(found));
   return found;
-}
-
-async function answer(picture: string, inputs: PictureInputs) {
-  const draw = await pictureNamed(picture);
-  if (isProblem(draw)) throw new Error(sentence(draw));
-  return pictureFault(picture, inputs) ?? draw(inputs, usualUnit);
 }
 
 async function trouble(picture: string, inputs: PictureInputs): Promise<string> {

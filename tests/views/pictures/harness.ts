@@ -1,9 +1,8 @@
 // Draws the samples in a page, as the page would: picture, sentence, table.
-import { usualUnit } from "../../../src/methods/solution.ts";
+import type { PictureInputs } from "../../../src/engine/line.ts";
 import { isProblem, sentence } from "../../../src/problem.ts";
 import { el, replace } from "../../../src/views/dom.ts";
-import type { PictureInputs } from "../../../src/views/pictures/drawing.ts";
-import { pictureNamed } from "../../../src/views/pictures/index.ts";
+import { answer } from "./drawn.ts";
 import { samples } from "./samples.ts";
 
 declare global {
@@ -23,9 +22,7 @@ window.drawSample = async (name, width) => {
 };
 
 window.drawInputs = async (name, inputs, width) => {
-  const picture = await pictureNamed(name);
-  if (isProblem(picture)) throw new Error(sentence(picture));
-  const drawing = picture(inputs, usualUnit);
+  const drawing = await answer(name, inputs);
   if (isProblem(drawing)) throw new Error(sentence(drawing));
   const { head, rows } = drawing.table;
   const cells = (tag: "th" | "td", texts: readonly string[]) =>

@@ -4,9 +4,8 @@ import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
 import { openPage } from "../../../src/engine/open-page.ts";
 import "../../../src/methods/index.ts";
-import { usualUnit } from "../../../src/methods/solution.ts";
 import { isProblem, sentence } from "../../../src/problem.ts";
-import { pictureNamed } from "../../../src/views/pictures/index.ts";
+import { answer } from "./drawn.ts";
 import { usePlainDocument } from "./plain-document.ts";
 
 beforeAll(usePlainDocument);
@@ -21,9 +20,7 @@ describe("pictures on pages", () => {
     await live.settle();
     for (const { value } of live.lines()) {
       if (isProblem(value) || value.type !== "picture") continue;
-      const picture = await pictureNamed(value.picture);
-      if (isProblem(picture)) throw new Error(sentence(picture));
-      const drawing = picture(value.inputs, usualUnit);
+      const drawing = await answer(value.picture, value.inputs);
       if (isProblem(drawing)) throw new Error(`${value.picture}: ${sentence(drawing)}`);
       expect(drawing.sentence.length).toBeGreaterThan(20);
       if (process.env["SAY"]) console.log(name, value.picture, "::", drawing.sentence);

@@ -1,5 +1,5 @@
 // One sample for each picture and each turn it can take, from the demo files.
-import type { PictureInputs } from "../../../src/views/pictures/drawing.ts";
+import type { PictureInputs } from "../../../src/engine/line.ts";
 import {
   boreList,
   chosen,
