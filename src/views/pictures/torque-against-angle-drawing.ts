@@ -1,5 +1,15 @@
 // Torque against the angle each nut turned, a dot for each, the odd ones named.
-import { axisX, axisY, dot, frame, rect, ruleX, ruleY, text as words } from "@observablehq/plot";
+import {
+  axisX,
+  axisY,
+  dot,
+  frame,
+  type Markish,
+  rect,
+  ruleX,
+  ruleY,
+  text as words,
+} from "@observablehq/plot";
 import { pairs } from "d3";
 import type { UnitChoice } from "../../methods/solution.ts";
 import { angleWord, type Story, torqueOff } from "../../pictures/tightened.ts";
@@ -16,44 +26,23 @@ interface Placed {
   readonly odd: string | undefined;
 }
 
+/** All numbers in the units shown. */
+interface Shown {
+  readonly nuts: readonly Placed[];
+  /** The bands, from and to; none where the torque has none. */
+  readonly angles: readonly number[];
+  readonly torques: readonly number[];
+  readonly x: [from: number, to: number];
+  readonly y: [from: number, to: number];
+}
+
 const [top, height, foot] = [48, 300, 44];
+const left = 48;
+const [degrees, newtons] = [rounded(1), rounded(0)];
 
 export function drawTorqueAgainstAngle(story: Story, width: number, unitOf: UnitChoice): SVGSVGElement {
-  const [degrees, newtons] = [rounded(1), rounded(0)];
-  const angleIn = (si: number) => inUnit(si, unitOf("angle"));
-  const torqueIn = (si: number) => inUnit(si, unitOf("torque"));
-  const nuts = nutsOf(story, angleIn, torqueIn);
-  const odd = nuts.filter((nut) => nut.odd !== undefined);
-  const { middle, band, target, torqueBand } = story;
-  const angles = [middle - band, middle + band].map(angleIn);
-  const torques =
-    target === undefined || torqueBand === undefined
-      ? []
-      : [target * (1 - torqueBand), target * (1 + torqueBand)].map(torqueIn);
-  const [left, right] = [48, Math.min(width, 720) - 46];
-  const x = airy([...nuts.map(({ angle }) => angle), ...angles]);
-  const y = airy([...nuts.map(({ torque }) => torque), ...torques]);
-  const perUnit = [(right - left) / (x[1] - x[0]), height / (y[1] - y[0])] as const;
-  const several = heaps(
-    nuts.filter((nut) => nut.odd === undefined),
-    perUnit,
-  );
-  const apart = Math.min(
-    ...pairs(
-      several.toSorted((a, b) => a.angle - b.angle),
-      (a, b) => (b.angle - a.angle) * perUnit[0],
-    ),
-  );
-  // All counts or none: a dot without one is a single nut.
-  const counts =
-    apart < 26
-      ? []
-      : [
-          words(
-            several.filter(({ count }) => count > 1),
-            { x: "angle", y: "torque", dy: -14, text: ({ count }: { count: number }) => `×${count}` },
-          ),
-        ];
+  const right = Math.min(width, 720) - 46;
+  const shown = shownIn(story, unitOf);
   const root = picture(width, top + height + foot);
   root.append(
     text(`torque, ${unitLabel(unitOf("torque"))}`, 0, 12, "start", "strong-text"),
@@ -65,66 +54,91 @@ export function drawTorqueAgainstAngle(story: Story, width: number, unitOf: Unit
       marginBottom: foot,
       marginLeft: left,
       marginRight: 0,
-      x: { domain: x },
-      y: { domain: y },
-      marks: [
-        rect([angles], {
-          x1: "0",
-          x2: "1",
-          y1: torques[0] ?? y[0],
-          y2: torques[1] ?? y[1],
-          className: "allowed",
-        }),
-        ruleX(angles, { className: "limit" }),
-        ruleY(torques, { className: "limit" }),
-        frame({ anchor: "left", className: "axis" }),
-        frame({ anchor: "bottom", className: "axis" }),
-        axisX({
-          anchor: "bottom",
-          tickSize: 4,
-          ticks: width < 500 ? 4 : 8,
-          tickFormat: degrees,
-          label: null,
-          className: "quiet-text",
-        }),
-        axisY({
-          anchor: "left",
-          tickSize: 4,
-          ticks: 5,
-          tickFormat: newtons,
-          label: null,
-          className: "quiet-text",
-        }),
-        words(angles, {
-          x: (at: number) => at,
-          frameAnchor: "top",
-          lineAnchor: "bottom",
-          dy: -8,
-          text: degrees,
-          className: "limit-text",
-        }),
-        words(torques, {
-          y: (at: number) => at,
-          frameAnchor: "right",
-          dx: 6,
-          textAnchor: "start",
-          text: newtons,
-          className: "limit-text",
-        }),
-        dot(nuts, { x: "angle", y: "torque", r: 4.5, className: "point" }),
-        dot(odd, { x: "angle", y: "torque", r: 8.5, className: "outlier" }),
-        ...counts,
-        placed((px, py) =>
-          odd.map(({ position, angle, torque, odd: word }) => {
-            const start = px(angle) < (left + right) / 2;
-            const at = px(angle) + (start ? -8 : 8);
-            return text(`${position}: ${word}`, at, py(torque) - 13, start ? "start" : "end", "limit-text");
-          }),
-        ),
-      ],
+      x: { domain: shown.x },
+      y: { domain: shown.y },
+      marks: [...bands(shown), ...axes(width), ...limits(shown), ...dots(shown, right)],
     }),
   );
   return root;
+}
+
+function shownIn(story: Story, unitOf: UnitChoice): Shown {
+  const angleIn = (si: number) => inUnit(si, unitOf("angle"));
+  const torqueIn = (si: number) => inUnit(si, unitOf("torque"));
+  const { middle, band, target, torqueBand } = story;
+  const nuts = nutsOf(story, angleIn, torqueIn);
+  const angles = [middle - band, middle + band].map(angleIn);
+  const torques =
+    target === undefined || torqueBand === undefined
+      ? []
+      : [target * (1 - torqueBand), target * (1 + torqueBand)].map(torqueIn);
+  const x = airy([...nuts.map(({ angle }) => angle), ...angles]);
+  const y = airy([...nuts.map(({ torque }) => torque), ...torques]);
+  return { nuts, angles, torques, x, y };
+}
+
+const bands = ({ angles, torques, y }: Shown): readonly Markish[] => [
+  rect([angles], { x1: "0", x2: "1", y1: torques[0] ?? y[0], y2: torques[1] ?? y[1], className: "allowed" }),
+  ruleX(angles, { className: "limit" }),
+  ruleY(torques, { className: "limit" }),
+  frame({ anchor: "left", className: "axis" }),
+  frame({ anchor: "bottom", className: "axis" }),
+];
+
+function axes(width: number): readonly Markish[] {
+  const common = { tickSize: 4, label: null, className: "quiet-text" };
+  return [
+    axisX({ ...common, anchor: "bottom", ticks: width < 500 ? 4 : 8, tickFormat: degrees }),
+    axisY({ ...common, anchor: "left", ticks: 5, tickFormat: newtons }),
+  ];
+}
+
+const limits = ({ angles, torques }: Shown): readonly Markish[] => [
+  words(angles, {
+    x: (at: number) => at,
+    frameAnchor: "top",
+    lineAnchor: "bottom",
+    dy: -8,
+    text: degrees,
+    className: "limit-text",
+  }),
+  words(torques, {
+    y: (at: number) => at,
+    frameAnchor: "right",
+    dx: 6,
+    textAnchor: "start",
+    text: newtons,
+    className: "limit-text",
+  }),
+];
+
+function dots({ nuts, x, y }: Shown, right: number): readonly Markish[] {
+  const odd = nuts.filter((nut) => nut.odd !== undefined);
+  const several = heaps(
+    nuts.filter((nut) => nut.odd === undefined),
+    [(right - left) / (x[1] - x[0]), height / (y[1] - y[0])],
+  );
+  return [
+    dot(nuts, { x: "angle", y: "torque", r: 4.5, className: "point" }),
+    dot(odd, { x: "angle", y: "torque", r: 8.5, className: "outlier" }),
+    ...(several.length === 0
+      ? []
+      : [
+          words(several, {
+            x: "angle",
+            y: "torque",
+            dy: -14,
+            text: ({ count }: { count: number }) => `×${count}`,
+          }),
+        ]),
+    placed((px, py) =>
+      odd.map(({ position, angle, torque, odd: word }) => {
+        const start = px(angle) < (left + right) / 2;
+        const at = px(angle) + (start ? -8 : 8);
+        return text(`${position}: ${word}`, at, py(torque) - 13, start ? "start" : "end", "limit-text");
+      }),
+    ),
+  ];
 }
 
 function nutsOf(
@@ -151,12 +165,14 @@ function nutsOf(
   });
 }
 
-/** Dots that cover each other are one heap, told by its number. */
-function heaps(
-  nuts: readonly Placed[],
-  [across, up]: readonly [number, number],
-): readonly { readonly angle: number; readonly torque: number; readonly count: number }[] {
-  const found: { angle: number; torque: number; count: number }[] = [];
+const leastApart = 26; // px between two counts
+
+/**
+ * Dots that cover each other are one heap, told by its number. All counts or none: a dot without one is a single nut,
+ * so where the heaps stand too close for their numbers there are none.
+ */
+function heaps(nuts: readonly Placed[], [across, up]: readonly [number, number]): readonly Heap[] {
+  const found: Heap[] = [];
   for (const { angle, torque } of nuts) {
     const heap = found.find(
       (other) => Math.abs(other.angle - angle) * across < 5 && Math.abs(other.torque - torque) * up < 5,
@@ -164,5 +180,14 @@ function heaps(
     if (heap) heap.count += 1;
     else found.push({ angle, torque, count: 1 });
   }
-  return found;
+  const inOrder = found.toSorted((a, b) => a.angle - b.angle);
+  return pairs(inOrder, (a, b) => (b.angle - a.angle) * across).some((apart) => apart < leastApart)
+    ? []
+    : found.filter(({ count }) => count > 1);
+}
+
+interface Heap {
+  readonly angle: number;
+  readonly torque: number;
+  count: number;
 }
