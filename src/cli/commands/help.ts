@@ -17,7 +17,7 @@ const usage: Readonly<Record<string, string>> = {
   evidence: `splitline evidence [--json]
     Every reference row run: how many each method has, how each is known, and the row nearest its tolerance.`,
   check: `splitline check <page or folder> ... [--json]
-    Every check of each page with its state and the reason, then what has no answer.
+    Every check of each page with its state and the reason, what its pictures show, then what has no answer.
     splitline check notebooks`,
   readings: `splitline readings <page> [<reading>] [--out <file.csv> [--sort] [--replace]] [--in <file.csv> [--write]] [--json]
     The readings of a page; one of them out as CSV, or a CSV file into it. Shown first, written with --write.
@@ -32,6 +32,7 @@ const details: Readonly<Record<string, string>> = {
       checks: [{ name, says, state, value, unit, limit, limits: { atLeast, atMost, unit },
         doubt: { halfWidth, unit, from }, why, mayNotHold, fromMemory, sourceNotStated, rows }],
       lines: [{ name, kind, value, unit, text }],
+      pictures: [{ name, picture, says, sentence, mayNotHold }],
       warnings: [{ name, text, line, column, spoils }], sourceNotStated }]
     What has no answer has a problem: { code, line, column, what, got, must, why, hint, text }`,
   readings: `    --out <file>        the reading as CSV, units in the heads; - is standard output
@@ -62,7 +63,7 @@ const details: Readonly<Record<string, string>> = {
 const exitCodes = `exit codes
   0  answered; every check is proven or waived
   1  a check fails
-  2  the input could not be read
+  2  the input could not be read, or a picture is asked what it cannot take
   3  a check is unproven, or something has no answer
   4  the answer could not be written: a full disk, or a reader that has gone
   5  all that fails is a window that no torque passes
