@@ -59,8 +59,10 @@ function drawnInput(name: string, text: string, results: Results, choices: reado
   if (choices.includes(text)) return plain({ kind: "text", text });
   if (looksLikeQuantity(text)) {
     const read = oneValue(text);
-    if (!isProblem(read))
-      return plain({ kind: read.kind ?? kindsOf(read.unit.dimension)[0] ?? "ratio", si: read.si });
+    if (!isProblem(read)) {
+      const { dimension } = read.unit;
+      return plain(numberOf(text, { kind: read.kind ?? kindsOf(dimension)[0], si: read.si, dimension }));
+    }
   }
   const named = namedOutput(text, results);
   if (named) return named;
@@ -70,7 +72,9 @@ function drawnInput(name: string, text: string, results: Results, choices: reado
     : { input: numberOf(text, worked), standing: worked.named.standing };
 }
 
-function numberOf(text: string, { kind, si, dimension }: FormulaValue): PictureInput {
+type Sized = Pick<FormulaValue, "kind" | "si" | "dimension">;
+
+function numberOf(text: string, { kind, si, dimension }: Sized): PictureInput {
   if (kind === "yes/no") return { kind, yes: si === 1 };
   return kind === undefined
     ? problem({

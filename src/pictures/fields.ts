@@ -11,20 +11,20 @@ export interface ListColumns {
   readonly may: Columns;
 }
 
-export interface NumberInput {
+interface NumberInput {
   readonly is: "number";
   readonly kind: Kind;
   readonly optional: boolean;
 }
 
 /** A single word, such as a step or a pass. */
-export interface WordInput {
+interface WordInput {
   readonly is: "word";
   readonly optional: boolean;
   readonly choices: readonly string[];
 }
 
-export interface ListInput extends ListColumns {
+interface ListInput extends ListColumns {
   readonly is: "list";
   readonly optional: boolean;
   /** One number of this kind may stand for all rows. */

@@ -41,9 +41,6 @@ export interface Picture<Id extends string, Of extends Fields, M> extends Declar
   readonly table: (model: M, unitOf: UnitChoice) => Told["table"];
 }
 
-/** A picture whose names are known only at run time. */
-export type AnyPicture = Declared & KnownPicture;
-
 export function picture<const Id extends string, const Of extends Fields, M>(
   declared: Picture<Id, Of, M>,
 ): Picture<Id, Of, M> & KnownPicture {

@@ -42,6 +42,18 @@ describe("a picture on a page", () => {
       "picture wrench: got adapterAngle as length, must be an angle",
     ],
     [
+      "a quantity whose dimension has no name, for a plain number",
+      "trial-spread",
+      { mean: "140 kN", spread: "3 mm^5" },
+      "picture trial-spread: got spread as length^5, must be a ratio",
+    ],
+    [
+      "a formula whose dimension has no name",
+      "wrench",
+      { ...lever, setting: "torque * torque" },
+      "picture wrench: got setting as mass^2 length^4/time^4, must be a torque",
+    ],
+    [
       "a needed input missing",
       "wrench",
       { wrenchLength: "650 mm", targetTorque: "torque" },
