@@ -191,10 +191,12 @@ describe("pictures", () => {
     await context.close();
   });
 
-  test("an unknown picture lists the ones there are", async () => {
+  test("an unknown picture lists the ones there are, and says where the file asks for it", async () => {
     const { page, context } = await newPage(browser);
     await openSample(page, served.url);
     await page.getByText("must be one of joint-diagram, preload-window, wrench, fit-bar").first().waitFor();
+    const row = page.locator(".row.picture").filter({ hasText: "Not known" });
+    await row.getByText("In the file: sample.yaml:104:14", { exact: true }).waitFor();
     await context.close();
   });
 });
