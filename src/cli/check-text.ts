@@ -5,6 +5,7 @@ import type { ChecksValue, CheckValue, Line } from "../engine/line.ts";
 import { toldPictures } from "../engine/picture.ts";
 import { oddReadings, setAsideSentences, setAsidesOf } from "../engine/set-asides.ts";
 import { isProblem, root } from "../problem.ts";
+import { asked } from "../report/labels.ts";
 import { type State, states } from "../verdict.ts";
 import {
   type CheckedPage,
@@ -48,7 +49,7 @@ export function pageLines(page: CheckedPage): string[] {
 /** What each picture shows, in the sentence that stands under it on the page. */
 function pictureLines(page: CheckedPage): string[] {
   const said = toldPictures(page.lines).flatMap(({ line, value, told }) => [
-    `    ${labelOf(line.item)}: ${told.sentence}`,
+    `    ${asked(labelOf(line.item))} ${told.sentence}`,
     ...reservationWords(value.reservations).map((text) => `      it may not hold: ${text}`),
   ]);
   return said.length === 0 ? [] : ["", "  pictures", ...said];

@@ -159,6 +159,7 @@ describe("check", () => {
           title: "One bolt",
           setAside: [],
           odd: [],
+          pictures: [],
           warnings: [],
           sourceNotStated: ["gap"],
           checks: [

@@ -2,6 +2,7 @@
 import type { CheckValue, Line } from "../../src/engine/line.ts";
 import { openPage } from "../../src/engine/open-page.ts";
 import type { OpenPage, Settled } from "../../src/engine/opened.ts";
+import "../../src/pictures/index.ts";
 import { isProblem, type Problem, root, sentence } from "../../src/problem.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
