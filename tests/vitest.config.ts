@@ -1,6 +1,8 @@
 import { defineConfig } from "vitest/config";
+import { methodFamilies } from "../src/cli/method-folders.ts";
 
 export default defineConfig({
+  define: { methodFamilies: JSON.stringify(methodFamilies()) },
   test: {
     environment: "node",
     globalSetup: ["tests/views/which-chromium.ts"],

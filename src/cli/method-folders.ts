@@ -1,11 +1,17 @@
-// Reads the families of the methods off the folders; runs when a bundle is made, never in one.
-import { readdirSync } from "node:fs";
+// The ids of all methods by family, read off the list of each family (src/methods/<family>/index.ts);
+// runs when a bundle is made, never in one.
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
-export function methodFamilies(): Record<string, string> {
+export function methodFamilies(): Record<string, string[]> {
   const home = fileURLToPath(new URL("../methods/", import.meta.url));
-  const folders = readdirSync(home, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  const lists = readdirSync(home).map((name) => ({ name, path: `${home}${name}/index.ts` }));
   return Object.fromEntries(
-    folders.flatMap(({ name }) => readdirSync(home + name).map((file) => [file.replace(/\.ts$/, ""), name])),
+    lists
+      .filter(({ path }) => existsSync(path))
+      .map(({ name, path }) => {
+        const imported = readFileSync(path, "utf8").matchAll(/^import \{ \w+ \} from "\.\/(.+)\.ts";$/gm);
+        return [name, [...imported].map(([, id = ""]) => id)];
+      }),
   );
 }

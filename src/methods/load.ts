@@ -1,11 +1,9 @@
 // Loads only the families of methods that a page asks for, so that a browser fetches little more than it
 // needs, in few requests.
-import { catalogue } from "./catalogue.ts";
+import { families } from "./families.ts";
 import { type AnyMethod, addMethods } from "./register.ts";
 
-type Family = keyof typeof catalogue;
-
-const families: Readonly<Record<Family, () => Promise<readonly AnyMethod[]>>> = {
+const lists: Readonly<Record<string, () => Promise<readonly AnyMethod[]>>> = {
   threads: async () => (await import("./threads/index.ts")).threads,
   torque: async () => (await import("./torque/index.ts")).torque,
   stiffness: async () => (await import("./stiffness/index.ts")).stiffness,
@@ -17,16 +15,11 @@ const families: Readonly<Record<Family, () => Promise<readonly AnyMethod[]>>> = 
   plan: async () => (await import("./plan/index.ts")).plan,
 };
 
-/** Ids that can be loaded; a test holds them against the catalogue. */
-export const loadable: readonly string[] = Object.values(catalogue).flat();
-
 /** An id that is not known is passed over here: the page says so where it stands. */
 export async function loadMethods(ids: Iterable<string>): Promise<void> {
   const wanted = new Set(ids);
-  const asked = Object.entries(families).flatMap(([family, load]) =>
-    Object.entries(catalogue).some(([name, list]) => name === family && list.some((id) => wanted.has(id)))
-      ? [load()]
-      : [],
+  const asked = Object.entries(lists).flatMap(([family, load]) =>
+    families[family]?.some((id) => wanted.has(id)) ? [load()] : [],
   );
   addMethods((await Promise.all(asked)).flat());
 }

@@ -2,7 +2,7 @@
 // all at once in index.ts, or family by family in load.ts.
 import { nearest } from "../nearest.ts";
 import { type Problem, problem } from "../problem.ts";
-import { catalogue } from "./catalogue.ts";
+import { allIds } from "./families.ts";
 import type { InputValue } from "./field.ts";
 import type { Declaration, Method } from "./method.ts";
 import type { Solution } from "./solution.ts";
@@ -21,7 +21,7 @@ export function addMethods(list: readonly AnyMethod[]): void {
 export function methodNamed(id: string): AnyMethod | Problem {
   const found = loaded.get(id);
   if (found) return found;
-  const near = nearest(id, Object.values(catalogue).flat());
+  const near = nearest(id, allIds);
   return problem({
     code: "unknown-method",
     what: "method",

@@ -2,6 +2,7 @@
 // because the development server talks to the page over a socket.
 import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin } from "vite";
+import { methodFamilies } from "../cli/method-folders.ts";
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -54,6 +55,7 @@ export default defineConfig({
   base: "./",
   publicDir: false,
   plugins: [pagePolicy, noTex],
+  define: { methodFamilies: JSON.stringify(methodFamilies()) },
   server: { open: hasScreen, port: 5173, strictPort: false, fs: { allow: [here("../..")] } },
   build: {
     target: "es2022",

@@ -77,12 +77,17 @@ async function buildCommandLine() {
 }
 
 async function bundle(name) {
-  const { build } = await import("vite");
+  const { build, loadConfigFromFile } = await import("vite");
+  const found = await loadConfigFromFile(
+    { command: "build", mode: "production" },
+    join(root, "src/cli/vite.config.ts"),
+  );
   await build({
     configFile: false,
     root,
     logLevel: "warn",
     publicDir: false,
+    define: found?.config.define,
     resolve: { noExternal: true },
     ssr: { noExternal: true },
     build: {

@@ -12,12 +12,12 @@ import {
   repeatedRows,
 } from "../../src/cli/evidence-rows.ts";
 import { runRow, worstOf } from "../../src/cli/evidence-run.ts";
-import { catalogue } from "../../src/methods/catalogue.ts";
+import { methods } from "../../src/methods/index.ts";
 import { goodFor } from "../methods/good-inputs.ts";
 import { json, root, splitline } from "./built.ts";
 import { solved } from "./in-process.ts";
 
-const ids: readonly string[] = Object.values(catalogue).flat();
+const ids = [...methods.keys()];
 const folder = join(root, "reference-checks");
 const head = "id,inputs,output,printed,unit,tolerance,known,source,note\n";
 

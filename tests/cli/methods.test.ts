@@ -1,7 +1,7 @@
 // splitline methods: the list by family, and one method laid open.
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { methodsCommand } from "../../src/cli/commands/methods.ts";
-import { methodFamilies } from "../../src/cli/method-folders.ts";
+import { familyOf } from "../../src/methods/families.ts";
 import { methods } from "../../src/methods/index.ts";
 import { json, splitline } from "./built.ts";
 
@@ -9,17 +9,15 @@ describe("methods", () => {
   it("lists every method with its question, by family", async () => {
     const { exit, out } = await splitline("methods");
     expect(exit).toBe(0);
-    const families = methodFamilies();
     for (const [id, { question }] of methods) {
-      expect(out).toMatch(new RegExp(`^${families[id]}$`, "m"));
+      expect(out).toMatch(new RegExp(`^${familyOf(id)}$`, "m"));
       expect(out).toMatch(new RegExp(`^  ${id} +${question.replace(/[?()]/g, "\\$&")}$`, "m"));
     }
   });
 
   it("--json lists id, family and question", async () => {
-    const families = methodFamilies();
     expect((await json("methods")).data).toMatchObject({
-      methods: [...methods.values()].map(({ id, question }) => ({ id, family: families[id], question })),
+      methods: [...methods.values()].map(({ id, question }) => ({ id, family: familyOf(id), question })),
     });
   });
 
@@ -51,7 +49,6 @@ describe("methods", () => {
   });
 
   it("every method can be told, as text and as data", () => {
-    vi.stubGlobal("methodFamilies", methodFamilies()); // in this process, where the bundle has it written in
     for (const id of methods.keys()) {
       const { exit, out = "" } = methodsCommand([id, "--json"], Number.POSITIVE_INFINITY);
       expect([id, exit]).toEqual([id, 0]);
@@ -59,7 +56,6 @@ describe("methods", () => {
       expect(data).toMatchObject({ id, equations: expect.any(Array), sources: expect.any(Array) });
       expect(methodsCommand([id], 80).out).not.toMatch(/undefined|\[object/);
     }
-    vi.unstubAllGlobals();
   });
 
   it("an unknown id is refused with the nearest one, two ids too", async () => {

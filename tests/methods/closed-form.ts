@@ -87,12 +87,6 @@ export const closedFormInputs: Readonly<Record<string, Inputs>> = {
   "loosening-torque": { preload: "148 kN", ...friction },
   "multiplier-input": { targetTorque: "1000 N.m", ratio: "5", efficiency: "80 %" },
   "preload-from-stretch": { stretch: "0.2 mm", ...stiffness },
-  "stop-torque": {
-    preload: "100 kN",
-    stressArea: "352.5 mm2",
-    stressDiameter: "21.19 mm",
-    yieldStress: "660 MPa",
-  },
   "stretch-from-preload": { preload: "148 kN", ...stiffness },
   "torque-at-nut": {
     setting: "460 N.m",

@@ -8,6 +8,7 @@ import type { Kind } from "../../src/units/kind.ts";
 import { quantity } from "../../src/units/quantity.ts";
 import { goodFor } from "./good-inputs.ts";
 import { of } from "./helpers.ts";
+import { published } from "./published.ts";
 
 type Range = readonly [low: number, high: number];
 
@@ -122,8 +123,8 @@ function inputOf(method: string, name: string, field: Field): fc.Arbitrary<Input
     const choices =
       textsOfMethod[`${method} ${name}`] ??
       field.choices ??
-      (name === "designation" ? designations[method] : texts[name]);
-    if (!choices) throw new Error(`no texts for ${method} ${name}`);
+      (name === "designation" ? designations[method] : texts[name]) ??
+      published(method).flatMap((row) => (typeof row[name] === "string" ? [row[name]] : []));
     return fc.constantFrom(...choices);
   }
   if (field.kind === "list") {

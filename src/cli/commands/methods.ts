@@ -1,4 +1,5 @@
 // splitline methods: every method by family, or one method's inputs, equations, limits, sources and evidence.
+import { familyOf } from "../../methods/families.ts";
 import type { InputField, OutputField } from "../../methods/field.ts";
 import { type AnyMethod, methodNamed, methods } from "../../methods/index.ts";
 import { isProblem, problem } from "../../problem.ts";
@@ -7,7 +8,6 @@ import { readArguments } from "../arguments.ts";
 import { columns, lines } from "../columns.ts";
 import { equationsOf, limitsOf, sourcesOf } from "../equations.ts";
 import { type Evidence, evidenceFor, noPublishedCheck } from "../evidence.ts";
-import { familyOf } from "../families.ts";
 import { asJson, exitFine, type Outcome, refused, wantsJson } from "../outcome.ts";
 
 export function methodsCommand(args: readonly string[], width: number): Outcome {
