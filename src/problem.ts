@@ -29,6 +29,7 @@ const longest = 2000;
 const short = (text: string): string =>
   text.length <= longest ? text : `${text.slice(0, longest)}… (${text.length} characters)`;
 
+/** Why there is no answer, or what to ask: data, worded by `sentence` alone. Returned, never thrown. */
 export class Problem {
   readonly code: string;
   readonly what: string;
@@ -66,6 +67,7 @@ export class Problem {
 
 export const problem = (fields: ProblemFields): Problem => new Problem(fields);
 
+/** Whether an answer is a problem. */
 export const isProblem = (value: unknown): value is Problem => value instanceof Problem;
 
 /** The problem that started it all. */

@@ -7,6 +7,7 @@
  */
 export type Known = "read" | "second-hand" | "memory" | "practice" | "derived" | "owner" | "invented";
 
+/** Where a formula or a figure comes from, and how it is known. */
 export interface Source {
   /** Standards body, publisher or author; empty for practice and derivations. */
   readonly body?: string;

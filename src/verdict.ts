@@ -1,8 +1,10 @@
 // What a check says. "No answer" is a result of its own: it never carries a value,
 // and a waiver never turns into proven.
 
+/** What a check says. */
 export type State = "proven" | "unproven" | "fails" | "no answer" | "waived";
 
+/** All states, the worst first. */
 export const states: readonly State[] = ["fails", "no answer", "unproven", "waived", "proven"];
 
 /** Limits and value in SI; `uncertainty` is the expanded half-width of the value. */

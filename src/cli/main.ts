@@ -1,48 +1,12 @@
 #!/usr/bin/env node
-// The command line's door: picks a command, writes its answer, sets the exit code.
-// Each command is imported only when asked for, so that a conversion starts without the rest.
-import { version } from "../../package.json";
-import { isProblem, problem } from "../problem.ts";
+// The command line's door: writes the answer of a command and sets the exit code.
+import { problem } from "../problem.ts";
 import { visible } from "../visible.ts";
-import { readArguments } from "./arguments.ts";
-import { asJson, exitFine, exitUnwritten, type Outcome, refused, wantsJson, worded } from "./outcome.ts";
-
-type Run = (args: readonly string[], width: number) => Outcome | Promise<Outcome>;
-
-const commands: Readonly<Record<string, () => Promise<Run>>> = {
-  convert: async () => (await import("./commands/convert.ts")).convertCommand,
-  methods: async () => (await import("./commands/methods.ts")).methodsCommand,
-  solve: async () => (await import("./commands/solve.ts")).solveCommand,
-  evidence: async () => (await import("./commands/evidence.ts")).evidenceCommand,
-  check: async () => (await import("./commands/check.ts")).checkCommand,
-  readings: async () => (await import("./commands/readings.ts")).readingsCommand,
-  help: async () => (await import("./commands/help.ts")).helpCommand,
-};
+import { exitUnwritten, type Outcome, worded } from "./outcome.ts";
+import { runCommand } from "./run-command.ts";
 
 /** A fault of the program itself, never of the input (EX_SOFTWARE of sysexits.h). */
 const exitFault = 70;
-
-async function answer(args: readonly string[], width: number): Promise<Outcome> {
-  const [first = "help", ...rest] = args;
-  if (first === "--version" || first === "-v") return versionAnswer(rest);
-  const name = first === "--help" || first === "-h" ? "help" : first;
-  if (!Object.hasOwn(commands, name)) {
-    const { unknownWord } = await import("./commands/unknown.ts");
-    return unknownWord(first, Object.keys(commands), wantsJson(args));
-  }
-  const asksHelp = name !== "help" && rest.some((word) => word === "--help" || word === "-h");
-  const load = asksHelp ? commands["help"] : commands[name];
-  const run = await load?.();
-  return run ? run(asksHelp ? [name, ...rest.filter(isJsonFlag)] : rest, width) : { exit: exitFault };
-}
-
-const isJsonFlag = (word: string): boolean => wantsJson([word]);
-
-function versionAnswer(args: readonly string[]): Outcome {
-  const read = readArguments("splitline --version", args, {});
-  if (isProblem(read)) return refused(read, wantsJson(args));
-  return { exit: exitFine, out: read.flags.has("json") ? asJson({ version }) : `${version}\n` };
-}
 
 /** Writes the text whole, each character that is not seen named in its place; gives what kept it from that. */
 const written = (stream: NodeJS.WriteStream, text: string, isData = false): Promise<string | undefined> =>
@@ -76,7 +40,7 @@ const unwritten = (got: string) =>
 async function main(): Promise<void> {
   const width = process.stdout.isTTY ? Math.max(40, process.stdout.columns) : Number.POSITIVE_INFINITY;
   try {
-    await write(await answer(process.argv.slice(2), width));
+    await write(await runCommand(process.argv.slice(2), width));
   } catch (error) {
     const told = error instanceof Error ? (error.stack ?? error.message) : String(error);
     await write({

@@ -164,6 +164,7 @@ export interface SignOffItem extends Common {
 
 export type WorkingItem = MethodItem | FormulaItem;
 
+/** One item of a page, as read: its texts to the letter, nothing computed. */
 export type Item =
   | NoteItem
   | GivenItem
@@ -174,6 +175,7 @@ export type Item =
   | CautionItem
   | SignOffItem;
 
+/** A page as read from its file. */
 export interface Page {
   readonly file: string;
   readonly title: string;

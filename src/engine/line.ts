@@ -1,4 +1,4 @@
-// What a page shows at one item: its value, or why there is none. No DOM, no clock, no file.
+// What a page shows at one item. No DOM, no clock, no file.
 import type { Item } from "../document/item.ts";
 import type { Block } from "../document/markdown.ts";
 import type { Typed } from "../formula/check.ts";
@@ -203,6 +203,7 @@ export interface ProseValue {
   readonly bound: Readonly<Record<string, BoundText>>;
 }
 
+/** What one item of a page came to; `type` tells which, numbers are in SI. */
 export type LineValue =
   | QuantityValue
   | FormulaValue
@@ -215,6 +216,7 @@ export type LineValue =
   | ChecksValue
   | ProseValue;
 
+/** What a page shows at one item: its value, or why there is none, and the lines it reads and is read by. */
 export interface Line {
   readonly name: string;
   readonly item: Item;

@@ -23,6 +23,7 @@ import { formulaWorking, methodWorking } from "./working.ts";
 
 export type { Settled } from "./waves.ts";
 
+/** An open page: texts go in, lines come out, each change settles in one wave. Made by `openPage`. */
 export interface OpenPage {
   readonly page: Page;
   readonly unitOf: UnitChoice;
@@ -32,9 +33,9 @@ export interface OpenPage {
   change: (name: string, text: string) => Problem | undefined;
   /** States where the value that now stands in a given comes from. */
   restate: (name: string, source: string) => Problem | undefined;
-  /** The source as it now stands, and whether it belongs to the value that stands there. */
   /** Says that a given's text is meant as it was read. */
   confirm: (name: string, text: string) => Problem | undefined;
+  /** The source as it now stands, and whether it belongs to the value that stands there. */
   sourceOf: (name: string) => string | undefined;
   /** Puts a new table text into a reading; what cannot be read is kept as well. */
   enter: (name: string, rows: string) => Problem | undefined;
@@ -142,6 +143,7 @@ export function opened(page: Page, startText: string): OpenPage {
       waves.touch(name);
       return undefined;
     },
+    /** The source as it now stands, and whether it belongs to the value that stands there. */
     sourceOf: (name) => sources.get(name) ?? items.get(name)?.source,
     enter: (name, rows) => {
       const item = items.get(name);

@@ -81,6 +81,7 @@ export const isSiValue = (value: unknown): value is SiValue =>
 export type RowValue = Readonly<Record<string, string | number | SiValue>>;
 /** One row of a list; a list with a single column takes plain values: ["150 kN", "142 kN"]. */
 export type ListRow = RowValue | string | number | SiValue;
+/** What an input takes: a text with its unit, a plain number where it is a ratio, a value read already (SI), or rows. */
 export type InputValue = string | number | SiValue | readonly ListRow[];
 
 export type ScalarOutput =
@@ -88,6 +89,7 @@ export type ScalarOutput =
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "yes/no"; readonly yes: boolean };
 
+/** An output: an SI number with its kind and doubt, a text, a yes or no, or rows of these. */
 export type OutputValue =
   | ScalarOutput
   | { readonly kind: "list"; readonly rows: readonly Readonly<Record<string, ScalarOutput>>[] };

@@ -12,6 +12,7 @@ export type AnyMethod = Declaration & Pick<Method, "solveNamed">;
 
 const loaded = new Map<string, AnyMethod>();
 
+/** The methods by their id. */
 export const methods: ReadonlyMap<string, AnyMethod> = loaded;
 
 export function addMethods(list: readonly AnyMethod[]): void {

@@ -40,6 +40,7 @@ export interface Leaf {
   readonly scale?: (() => number) | undefined;
 }
 
+/** One step of a working: the equation in symbols, with numbers put in, and its result in SI. */
 export interface WorkedStep {
   readonly name: string;
   readonly symbol: string;
@@ -61,6 +62,7 @@ export interface WorkedStep {
   readonly result: (unitOf?: UnitChoice) => string;
 }
 
+/** What a method answers: outputs in SI, the working, what was said beside them, and the sources. */
 export interface Solution {
   readonly method: string;
   readonly outputs: Readonly<Record<string, OutputValue>>;

@@ -5,6 +5,7 @@ import { type Kind, kindsOf } from "./kind.ts";
 import { fromDecimal, one, type Rational } from "./rational.ts";
 import type { Factor } from "./unit-text.ts";
 
+/** A unit: its plain text, exact factor to SI, dimension and the kinds it can stand for. */
 export interface Unit {
   /** Canonical plain notation: "N.m", "lbf.in", "kgf/cm2", "um", "degC", "1/K". */
   readonly text: string;

@@ -2,6 +2,7 @@
 // from a difference, or an angle from a ratio, so every field states its kind.
 import { type Dimension, dimensionless, dimensions, sameDimension } from "./dimension.ts";
 
+/** What a quantity is: kinds of one dimension, such as torque and energy, are never taken for each other. */
 export type Kind =
   | "ratio"
   | "count"
@@ -50,6 +51,7 @@ const row = (kind: Kind, dimension: Dimension, si: string, ...usual: readonly st
   usual,
 });
 
+/** Every kind with its dimension, its SI unit and the units it is usually given in. */
 export const kinds: Readonly<Record<Kind, KindInfo>> = {
   ratio: row("ratio", dimensionless, "1", "1", "%"),
   count: row("count", dimensionless, "1", "1"),

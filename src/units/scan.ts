@@ -14,6 +14,7 @@ import { compared, statedTwice, type Twice } from "./stated-twice.ts";
 import type { LineReading } from "./terms.ts";
 import { type Quantity, quantityOf, type TypedSpread } from "./typed.ts";
 
+/** What a typed text was understood as, and what there is to ask or to tell about it. */
 export interface Scan {
   /** As typed, never changed. */
   readonly text: string;

@@ -3,6 +3,7 @@ import { type Kind, kindsAgree } from "./kind.ts";
 import { add, multiply, type Rational, toNumber } from "./rational.ts";
 import type { Unit } from "./unit.ts";
 
+/** One value as a person typed it: the text, its unit and kind, and its SI number beside it. */
 export interface Quantity {
   /** As typed, never changed and never written back converted. */
   readonly text: string;

@@ -1,4 +1,4 @@
-// The command line as it is shipped: bundled with its own configuration, once per state of the sources,
+// The command line in this process, and as it is shipped: bundled with its own configuration, once per state of the sources,
 // into an ignored folder, so that a test never runs an old bundle and never disturbs dist.
 import { execFile, spawn } from "node:child_process";
 import { createHash } from "node:crypto";
@@ -15,6 +15,8 @@ import {
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { createBuilder } from "vite";
+import { runCommand } from "../../src/cli/run-command.ts";
+import { visible } from "../../src/visible.ts";
 
 export const root = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -59,11 +61,35 @@ export interface Ran {
   readonly err: string;
 }
 
-/** Runs the command line with these words, as a process of its own, in the root of the repository. */
+/** Answers these words as the command line does, in this process, in the root of the repository. */
 export const splitline = (...args: readonly string[]): Promise<Ran> => splitlineIn(root, args);
 
-/** The same in another folder, with a text on standard input. */
-export async function splitlineIn(cwd: string, args: readonly string[], input = ""): Promise<Ran> {
+/** The same as a process of its own: for what a process alone can show. */
+export const splitlineAlone = (...args: readonly string[]): Promise<Ran> => splitlineAloneIn(root, args);
+
+/** One folder at a time: a process has one. */
+let before: Promise<unknown> = Promise.resolve();
+
+/** The same in another folder; a text on standard input takes a process of its own. */
+export function splitlineIn(cwd: string, args: readonly string[], input = ""): Promise<Ran> {
+  if (input !== "" || args.includes("-")) return splitlineAloneIn(cwd, args, input);
+  const ran = before.then(() => answerIn(cwd, args));
+  before = ran.catch(() => {});
+  return ran;
+}
+
+async function answerIn(cwd: string, args: readonly string[]): Promise<Ran> {
+  const home = process.cwd();
+  process.chdir(cwd);
+  try {
+    const { exit, out = "", err = "", isData } = await runCommand(args, Number.POSITIVE_INFINITY);
+    return { exit, out: isData ? out : visible(out), err: visible(err) };
+  } finally {
+    process.chdir(home);
+  }
+}
+
+export async function splitlineAloneIn(cwd: string, args: readonly string[], input = ""): Promise<Ran> {
   const entry = await built();
   return new Promise((resolve) => {
     const ended = (error: Error | null, out: string, err: string) => {

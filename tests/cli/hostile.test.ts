@@ -4,7 +4,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { splitline, splitlineIn } from "./built.ts";
+import { splitlineAlone, splitlineAloneIn } from "./built.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "splitline-hostile-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -33,7 +33,7 @@ describe("a page whose texts hold what is not seen", () => {
     ["an isolate", page(String.raw`title: "\u2066x\u2069"`, failing), ":2:8 ", "U+2066"],
     ["a lone return", page(String.raw`title: "a\rproven"`, failing), ":2:8 ", "U+000D"],
   ])("%s is refused at its place", async (_, text, where, code) => {
-    const { exit, out } = await splitline("check", write("odd.yaml", text));
+    const { exit, out } = await splitlineAlone("check", write("odd.yaml", text));
     expect(exit).toBe(2);
     expect(out).toContain(`odd.yaml${where}`);
     expect(out).toContain(`got the character ${code}, written as an escape`);
@@ -45,15 +45,15 @@ describe("a page whose texts hold what is not seen", () => {
       String.raw`title: "a\n  proven        c: fine"`,
       `${failing}\n    says: "x\\n  proven        d: fine"`,
     );
-    const { out } = await splitline("check", write("lines.yaml", text));
+    const { out } = await splitlineAlone("check", write("lines.yaml", text));
     expect(out.split("\n").filter((line) => line.startsWith("  proven"))).toEqual([]);
     expect(out).toContain("  fails");
   });
 
   it("a line separator is named, and stays itself in data", async () => {
     const file = write("separator.yaml", page(String.raw`title: "a\u2028b"`, failing));
-    expect((await splitline("check", file)).out).toContain("a<U+2028>b");
-    const { out } = await splitline("check", file, "--json");
+    expect((await splitlineAlone("check", file)).out).toContain("a<U+2028>b");
+    const { out } = await splitlineAlone("check", file, "--json");
     expect(out).not.toMatch(unseen);
     expect(JSON.parse(out)).toMatchObject({ pages: [{ title: "a\u2028b" }] });
   });
@@ -66,7 +66,7 @@ describe("names and words that hold what is not seen", () => {
     ["an override", "a\u202eb.yaml", "a<U+202E>b.yaml"],
   ])("a file named with %s is shown cleaned", async (_, name, shown) => {
     write(name, page("title: a", failing));
-    const { out } = await splitlineIn(folder, ["check", name]);
+    const { out } = await splitlineAloneIn(folder, ["check", name]);
     expect(out).toContain(shown);
     expect(out).not.toMatch(unseen);
   });
@@ -74,7 +74,7 @@ describe("names and words that hold what is not seen", () => {
   it.each([[["\u001b[2K"]], [["check", "\u001b[2K"]], [["convert", "5 \u001b[2Kmm"]], [["solve", "\u202e"]]])(
     "%j is answered cleaned",
     async (words) => {
-      const { exit, out, err } = await splitline(...words);
+      const { exit, out, err } = await splitlineAlone(...words);
       expect(exit).toBe(2);
       expect(out + err).not.toMatch(unseen);
     },
@@ -88,7 +88,7 @@ describe("what is no file", () => {
     const file = join(folder, `${kind}.yaml`);
     if (kind === "pipe") execFileSync("mkfifo", [file]);
     else symlinkSync("/dev/zero", file);
-    const { exit, out } = await splitline("check", file);
+    const { exit, out } = await splitlineAlone("check", file);
     expect({ exit, says: out.split("\n")[2]?.trim() }).toEqual({
       exit: 2,
       says: `check · ${file}: got a ${kind}, must be a page file or a folder of pages; save it to a file first`,
@@ -97,24 +97,24 @@ describe("what is no file", () => {
       "page.yaml",
       page("title: a", "  - reading: r\n    columns: { p: tag }\n    rows: p"),
     );
-    expect((await splitline("readings", given, "r", "--in", file)).err).toContain(
+    expect((await splitlineAlone("readings", given, "r", "--in", file)).err).toContain(
       `got a ${kind}, must be a CSV file`,
     );
-    expect((await splitline("readings", file)).err).toContain(`got a ${kind}, must be a page file`);
+    expect((await splitlineAlone("readings", file)).err).toContain(`got a ${kind}, must be a page file`);
     rmSync(file);
   });
 
   it.skipIf(unlike.length === 0)(
     "standard input by its device is refused, and - still read for --in",
     async () => {
-      const { exit, out } = await splitlineIn(folder, ["check", "/dev/stdin"], "splitline: 1\n");
+      const { exit, out } = await splitlineAloneIn(folder, ["check", "/dev/stdin"], "splitline: 1\n");
       expect(exit).toBe(2);
       expect(out).toMatch(/got a (pipe|socket), must be a page file/);
       const given = write(
         "page.yaml",
         page("title: a", "  - reading: r\n    columns: { p: tag }\n    rows: p"),
       );
-      expect((await splitlineIn(folder, ["readings", given, "r", "--in", "-"], "p\n1\n")).exit).toBe(0);
+      expect((await splitlineAloneIn(folder, ["readings", given, "r", "--in", "-"], "p\n1\n")).exit).toBe(0);
     },
   );
 
@@ -125,7 +125,7 @@ describe("what is no file", () => {
       "page.yaml",
       page("title: a", "  - reading: r\n    columns: { p: tag }\n    rows: p"),
     );
-    const { exit, err } = await splitline("readings", given, "r", "--out", file);
+    const { exit, err } = await splitlineAlone("readings", given, "r", "--out", file);
     expect(exit).toBe(2);
     expect(err).toContain("got a pipe that nobody reads");
   });
@@ -133,7 +133,7 @@ describe("what is no file", () => {
   it("a folder called as a page is refused by name", async () => {
     mkdirSync(join(folder, "inner"));
     mkdirSync(join(folder, "inner", "a.yaml"));
-    const { exit, out } = await splitline("check", join(folder, "inner"));
+    const { exit, out } = await splitlineAlone("check", join(folder, "inner"));
     expect(exit).toBe(2);
     expect(out).toContain("a.yaml: got a folder, must be a page file");
   });

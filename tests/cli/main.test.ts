@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { version } from "../../package.json";
-import { built, json, splitline, splitlineTo, splitlineToClosedPipe } from "./built.ts";
+import { built, json, splitline, splitlineAlone, splitlineTo, splitlineToClosedPipe } from "./built.ts";
 
 describe("the command line", () => {
   it("starts with a line that lets a shell run it", async () => {
@@ -29,7 +29,7 @@ describe("the command line", () => {
   );
 
   it("--version is the version of the package", async () => {
-    expect(await splitline("--version")).toEqual({ exit: 0, out: `${version}\n`, err: "" });
+    expect(await splitlineAlone("--version")).toEqual({ exit: 0, out: `${version}\n`, err: "" });
   });
 
   it("an unknown command is refused with the nearest one", async () => {
@@ -92,7 +92,7 @@ describe("the command line", () => {
   );
 
   it("uses no colour and no control characters", async () => {
-    const { out } = await splitline("check", "notebooks");
+    const { out } = await splitlineAlone("check", "notebooks");
     expect(out.replaceAll("\n", "")).not.toMatch(/\p{Cc}/u);
   });
 });
