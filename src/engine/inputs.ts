@@ -9,7 +9,7 @@ import {
   type ScalarOutput,
   type SiValue,
 } from "../methods/field.ts";
-import type { Leaf } from "../methods/solution.ts";
+import type { Leaf } from "../methods/leaf.ts";
 import { statedDoubt } from "../methods/stated-doubt.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { clear, reserved, type Standing } from "../standing.ts";

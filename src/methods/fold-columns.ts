@@ -6,7 +6,7 @@ import type { Tree } from "../formula/tree.ts";
 import { evaluator } from "../formula/value.ts";
 import { isProblem, problem } from "../problem.ts";
 import { kindsOf } from "../units/kind.ts";
-import { dimensionOf, type Leaf } from "./solution.ts";
+import { dimensionOf, type Leaf } from "./leaf.ts";
 
 type LeafOf = (name: string) => Leaf | undefined;
 

@@ -19,10 +19,10 @@ import type {
 import { isSiValue } from "./field.ts";
 import type { Row } from "./inside.ts";
 import { columnNumbers } from "./inside.ts";
+import type { Leaf } from "./leaf.ts";
 import type { Declaration } from "./method.ts";
 import { judge } from "./plausible.ts";
 import { repeatedRow } from "./repeated-row.ts";
-import type { Leaf } from "./solution.ts";
 import { keyTwice } from "./twice-in-text.ts";
 
 type RowInside = Row;

@@ -2,9 +2,10 @@
 // method's other names. A value given in the row wins over its formula.
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { columnNumbers, type Inside, isKnown, isRows, lookIn, type Row, type RowCell } from "./inside.ts";
+import type { Leaf } from "./leaf.ts";
 import { judgeLimits } from "./limits.ts";
 import type { PlannedStep } from "./plan.ts";
-import { type Leaf, workedStep } from "./solution.ts";
+import { workedStep } from "./solution.ts";
 import type { Workspace } from "./workspace.ts";
 
 export function runRows(work: Workspace): Problem | undefined {

@@ -5,13 +5,14 @@ import type { Tree } from "../formula/tree.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Source } from "../source.ts";
 import { baseUnit } from "../units/base-unit.ts";
-import { type Dimension, dimensionless } from "../units/dimension.ts";
+import { dimensionless } from "../units/dimension.ts";
 import { formatIn, roundDecimal, withUnit } from "../units/format.ts";
 import { inUnit } from "../units/in-unit.ts";
 import { type Kind, kinds } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
 import type { OutputValue } from "./field.ts";
 import { foldColumns } from "./fold-columns.ts";
+import type { Leaf } from "./leaf.ts";
 
 /** Which unit a kind is shown in; a page can set its own. */
 export type UnitChoice = (kind: Kind) => Unit;
@@ -26,19 +27,6 @@ export const usualUnit: UnitChoice = (kind) => {
   shownUnits.set(kind, found);
   return found;
 };
-
-/** A quantity as it enters a working: how it is called, and its number with the unit to show. */
-export interface Leaf {
-  readonly symbol: string;
-  /** Undefined where no kind has this dimension: then it is shown in SI base units. */
-  readonly kind: Kind | undefined;
-  readonly dimension?: Dimension | undefined;
-  readonly si: number | readonly number[];
-  /** The unit it was typed in; computed values follow the page's choice. */
-  readonly unit?: Unit | undefined;
-  /** Size of the numbers it was added up from, where that is not its own. */
-  readonly scale?: (() => number) | undefined;
-}
 
 /** One step of a working: the equation in symbols, with numbers put in, and its result in SI. */
 export interface WorkedStep {
@@ -96,9 +84,6 @@ export const computedUnit = (
   { kind, dimension }: Pick<Leaf, "kind" | "dimension">,
   unitOf: UnitChoice = usualUnit,
 ): Unit => (kind === undefined ? baseUnit(dimension ?? dimensionless) : unitOf(kind));
-
-export const dimensionOf = ({ kind, dimension }: Pick<Leaf, "kind" | "dimension">): Dimension =>
-  kind === undefined ? (dimension ?? dimensionless) : kinds[kind].dimension;
 
 const numberOf = (si: number, found: Leaf, unitOf: UnitChoice): Shown => {
   const text = found.unit

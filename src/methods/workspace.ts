@@ -1,9 +1,10 @@
 // The state of one run of a method, handed from part to part.
 import type { Problem } from "../problem.ts";
 import type { Inside } from "./inside.ts";
+import type { Leaf } from "./leaf.ts";
 import type { Declaration } from "./method.ts";
 import type { Plan, PlannedLimit } from "./plan.ts";
-import type { Leaf, WorkedStep } from "./solution.ts";
+import type { WorkedStep } from "./solution.ts";
 
 export interface Workspace {
   readonly d: Declaration;

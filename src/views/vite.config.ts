@@ -83,7 +83,7 @@ export default defineConfig({
             },
             {
               name: "formula",
-              test: /src\/(?:formula\/|(?:verdict|standing|median|grouped)\.ts$)|\/mathjs\/|methods\/(?:solution|fold-columns|stated-doubt)\.ts$/,
+              test: /src\/(?:formula\/|(?:verdict|standing|median|grouped)\.ts$)|\/mathjs\/|methods\/(?:solution|leaf|fold-columns|stated-doubt)\.ts$/,
               priority: 1,
             },
             {
