@@ -1,6 +1,7 @@
 // Two bundles, each without node_modules at run time: the command line and the library.
 // A bundle starts in about 1.2 times bare Node where unbundled packages take 2 to 11 times.
 import { chmod } from "node:fs/promises";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin } from "vite";
 import { methodFamilies } from "./method-folders.ts";
@@ -15,7 +16,7 @@ const shared =
 const runBit: Plugin = {
   name: "splitline-run-bit",
   applyToEnvironment: ({ name }) => name === "cli",
-  writeBundle: async () => await chmod(at("dist/cli/splitline.js"), 0o755),
+  writeBundle: async ({ dir = at("dist/cli") }) => await chmod(join(dir, "splitline.js"), 0o755),
 };
 
 interface Bundle {

@@ -72,7 +72,7 @@ let before: Promise<unknown> = Promise.resolve();
 
 /** The same in another folder; a text on standard input takes a process of its own. */
 export function splitlineIn(cwd: string, args: readonly string[], input = ""): Promise<Ran> {
-  if (input !== "" || args.includes("-")) return splitlineAloneIn(cwd, args, input);
+  if (input !== "" || args[args.indexOf("--in") + 1] === "-") return splitlineAloneIn(cwd, args, input);
   const ran = before.then(() => answerIn(cwd, args));
   before = ran.catch(() => {});
   return ran;
