@@ -1,5 +1,6 @@
-// Three kinds of suites: pure ones share one world per worker, which spares them loading the sources a
-// hundred times; those that start processes of their own, and those that start a browser, stand each alone.
+// Four kinds of suites. Pure ones share one world in each worker, which spares them loading the sources two
+// hundred times: `fast` is what is run again and again while working, `long` what takes its time. Those that
+// start processes of their own and those that start a browser stand each alone.
 import { defineConfig } from "vitest/config";
 import { methodFamilies } from "../src/cli/method-folders.ts";
 
@@ -10,20 +11,41 @@ const processes = [
   "tests/cli/hostile.test.ts",
   "tests/cli/main.test.ts",
 ];
+/** Each took more than about five seconds on two cores. */
+const long = [
+  "tests/cli/**/*.test.ts",
+  "tests/demo/**/*.test.ts",
+  "tests/reference-checks.test.ts",
+  "tests/document/write-rows.test.ts",
+  "tests/engine/{inherits,laws,notebooks,size,unbound-numbers}.test.ts",
+  "tests/formula/block.test.ts",
+  "tests/methods/{inputs,nothing-ignored,oracle}.test.ts",
+  "tests/methods/plan/record-findings.test.ts",
+  "tests/methods/torque/torque-from-friction.test.ts",
+  "tests/pictures/**/*.test.ts",
+  "tests/spread/**/*.test.ts",
+  "tests/units/negated.test.ts",
+  "tests/views/pictures/*.test.ts",
+];
+
+const shared = { extends: true, test: { isolate: false, sequence: { groupOrder: 0 } } } as const;
 
 export default defineConfig({
   define: { methodFamilies: JSON.stringify(methodFamilies()) },
   test: {
     projects: [
       {
-        extends: true,
+        ...shared,
         test: {
-          name: "pure",
+          ...shared.test,
+          name: "fast",
           include: ["tests/**/*.test.ts"],
-          exclude: [...browser, ...processes],
-          isolate: false,
-          sequence: { groupOrder: 0 },
+          exclude: [...browser, ...processes, ...long],
         },
+      },
+      {
+        ...shared,
+        test: { ...shared.test, name: "long", include: long, exclude: [...browser, ...processes] },
       },
       { extends: true, test: { name: "processes", include: processes, sequence: { groupOrder: 1 } } },
       {
