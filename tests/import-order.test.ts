@@ -25,6 +25,7 @@ const layers: Readonly<Record<string, number>> = {
   methods: 3,
   document: 4,
   engine: 5,
+  readings: 5.2,
   report: 5.4,
   pictures: 5.8,
   views: 6,

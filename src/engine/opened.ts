@@ -46,9 +46,14 @@ export interface OpenPage {
   why: (name: string) => readonly Line[];
   /** The page file as it stands now. */
   text: () => string;
-  /** What was typed and cannot stand in a page file, as a text that is too long; it is left out of the file. */
-  unwritten: () => readonly Problem[];
+  /** The same, and what was typed and cannot stand in it, as a text that is too long: that is left out of it. */
+  written: () => Written;
   dispose: () => void;
+}
+
+export interface Written {
+  readonly text: string;
+  readonly left: readonly Problem[];
 }
 
 export const lineName = (item: Item): string => ("name" in item ? item.name : `#${item.index + 1}`);
@@ -157,7 +162,7 @@ export function opened(page: Page, startText: string): OpenPage {
     subscribe: (listener) => waves.subscribe((changed) => listener([...new Set(changed.map(ownerOf))])),
     why: (name) => [...closure(name, named)].flatMap((n) => line(n) ?? []),
     text: () => writtenText(startText, items, typed, sources).text,
-    unwritten: () => writtenText(startText, items, typed, sources).left,
+    written: () => writtenText(startText, items, typed, sources),
     dispose: waves.dispose,
   };
 }
@@ -202,7 +207,7 @@ function writtenText(
   items: ReadonlyMap<string, Item>,
   typed: ReadonlyMap<string, string>,
   sources: ReadonlyMap<string, string>,
-): { readonly text: string; readonly left: readonly Problem[] } {
+): Written {
   let text = start;
   const left: Problem[] = [];
   const take = (written: string | Problem) => {

@@ -7,7 +7,7 @@ import { median } from "../median.ts";
 import { coverage } from "../methods/stated-doubt.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
-import { oneValue } from "../units/quantity.ts";
+import { oneValue, type Quantity } from "../units/quantity.ts";
 import { atMost } from "../verdict.ts";
 import { counts } from "./by-key.ts";
 import type { LineValue, ReadingState, SetAside, TableColumn } from "./line.ts";
@@ -175,10 +175,10 @@ function oddColumns(
 ): ReadonlyMap<number, readonly string[]> | Problem {
   const odd = new Map<number, string[]>();
   const entered = [...states.keys()].filter((row) => states[row] === "entered");
-  for (const [name, text] of Object.entries(item.odd ?? {})) {
+  for (const name of Object.keys(item.odd ?? {})) {
     const column = columns.find((c) => c.name === name);
-    if (!column || column.kind === "tag" || column.kind === "text") continue;
-    const most = oneValue(text, column.kind);
+    const most = oddLimit(item, name);
+    if (!column || !most) continue;
     if (isProblem(most)) return most.with({ where: item.name, what: `odd of ${name}` });
     const [first] = item.key ?? [];
     const byGroup = grouped(entered, (row) => (first === undefined ? "" : textAt(columns, first, row)));
@@ -190,6 +190,13 @@ function oddColumns(
     }
   }
   return odd;
+}
+
+/** How far from the middle of its group a reading of this column may lie before it is asked about. */
+export function oddLimit({ odd, columns }: ReadingItem, name: string): Quantity | Problem | undefined {
+  const [text, kind] = [odd?.[name], columns[name]];
+  if (text === undefined || kind === undefined || kind === "tag" || kind === "text") return undefined;
+  return oneValue(text, kind);
 }
 
 /** Whether a reading lies farther from the middle than allowed; one on the limit does not. */

@@ -53,9 +53,9 @@ const bar = topBar({
 
 function save(): void {
   if (!session) return;
-  const left = session.live.unwritten();
+  const { text, left } = session.live.written();
   if (left.length > 0) void import("./open-problems.ts").then((made) => replace(notices, made.leftOut(left)));
-  saveFile(session.file, session.live.text());
+  saveFile(session.file, text);
   if (left.length === 0) session.markSaved();
   shown?.refresh();
   renewBar();

@@ -4,13 +4,13 @@ import { nounOfRows } from "../document/place-words.ts";
 import { whyAlone } from "../engine/check-parts.ts";
 import type { CheckValue, Line } from "../engine/line.ts";
 import { isProblem, type Problem, root } from "../problem.ts";
+import { stepsOf } from "../readings/places.ts";
+import { withUnit } from "../readings/row-words.ts";
 import { type State, states } from "../verdict.ts";
 import { rowName, rowState } from "./items/checks.ts";
 import { onScreen } from "./on-screen.ts";
 import type { PageContext } from "./page-context.ts";
 import { inPlace } from "./problem-note.ts";
-import { stepsOf } from "./readings/places.ts";
-import { withUnit } from "./readings/reading-words.ts";
 import type { Exception } from "./summary.ts";
 import { capital, counted } from "./words.ts";
 

@@ -33,10 +33,10 @@ from a.csv: semicolon between fields, decimal comma
   reason     from reason
   left out: gauge
 4 rows to add: 1 new, 1 same, 1 fills a blank, 1 corrects, 2 skipped
-  line 3  fills a blank  3 · across: diameter 25.033 mm
+  line 3  fills a blank  hole 3, across: diameter 25.033 mm
   line 4  skipped        nothing stands on it
-  line 5  corrects       3 · along: diameter 25.034 mm → 25.035 mm, reason zero was off
-  line 6  new            7 · along: diameter 25.006 mm
+  line 5  corrects       hole 3, along: diameter 25.034 mm → 25.035 mm, reason zero was off
+  line 6  new            hole 7, along: diameter 25.006 mm
   line 7  skipped        no reading stands on it
 afterwards 10 rows: 7 entered, 1 missing, 2 corrected, 1 set aside
 nothing is written yet: --write puts it into the page
@@ -68,7 +68,7 @@ nothing is written yet: --write puts it into the page
     expect(at.text()).toContain("      7,along,25001.2 um,,\n");
     const { exit, err } = await at.readings(["holes", "--in", "-"], csv);
     expect(exit).toBe(2);
-    expect(err).toContain("line 3: got 1 · along, which the page has already"); // not quite the same size
+    expect(err).toContain("line 3: got hole 1, along, which the page has already"); // not quite the same size
   });
 
   it("--replace takes the file's unit into the heading and leaves its numbers alone", async () => {

@@ -41,16 +41,20 @@ const wrongFiles: readonly Wrong[] = [
     `${heads}7,along,wide,,\n`,
     /line 2, diameter: got "wide", must be a number and a unit/,
   ],
-  ["a key twice", `${heads}7,along,25.01,,\n7,along,25.02,,\n`, /line 3: got 7 · along again, after line 2/],
+  [
+    "a key twice",
+    `${heads}7,along,25.01,,\n7,along,25.02,,\n`,
+    /line 3: got hole 7, along again, after line 2/,
+  ],
   [
     "a row twice",
     `${heads}1,along,25.010,,\n1,along,25.010,,\n`,
-    /line 3: got 1 · along again, after line 2/,
+    /line 3: got hole 1, along again, after line 2/,
   ],
   [
     "a key of the page without a reason",
     `${heads}1,along,25.013,,\n`,
-    /line 2: got 1 · along, which the page has already.*reason/,
+    /line 2: got hole 1, along, which the page has already.*reason/,
   ],
   [
     "set aside without a reason",

@@ -4,12 +4,12 @@ import { join } from "node:path";
 import * as fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { readingsCommand } from "../../src/cli/commands/readings.ts";
-import { planImport } from "../../src/cli/readings/import-plan.ts";
-import { readingCsv } from "../../src/cli/readings/reading-csv.ts";
-import { lineOf } from "../../src/cli/readings/rows-now.ts";
 import type { ReadingItem } from "../../src/document/item.ts";
 import { readPage } from "../../src/document/read.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
+import { lineOf } from "../../src/readings/edited.ts";
+import { noAnswers, planImport } from "../../src/readings/plan-import.ts";
+import { readingCsv } from "../../src/readings/reading-csv.ts";
 import { root } from "./built.ts";
 import { type Folder, heads, pageFolder, pageText } from "./readings-page.ts";
 
@@ -254,16 +254,16 @@ describe("out and in again", () => {
             decimal,
             rows: table.join(""),
           };
-          const made = readingCsv(item, false);
+          const made = readingCsv(item, item.rows, false);
           if (isProblem(made)) throw new Error(sentence(made));
           // a file that holds one number of two meanings is asked about; the answer is known here
-          const plan = planImport(item, made.csv, {
+          const plan = planImport(item, item.rows, made.csv, {
+            ...noAnswers,
             mode: replace ? "replace" : "add",
             delimiter: "comma",
             decimal: "point",
-            asRead: false,
           });
-          if (!("table" in plan)) throw new Error(plan.map(sentence).join("\n"));
+          expect(plan.faults.map(sentence)).toEqual([]);
           expect(plan.text).toBe(item.rows);
         },
       ),

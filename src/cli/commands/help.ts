@@ -43,7 +43,8 @@ const details: Readonly<Record<string, string>> = {
                         left alone, a blank is filled, a row with a known key corrects it and needs a reason
       --replace         in place of all rows; what changes and what goes is named
       --write           put it into the page, all of it or nothing
-      --as-read         take values that lie far from all others as they are
+      --reason <text>   why its rows correct what is there, where they do not say it themselves
+      --as-read         take values that lie far from all others as they are; the rows then say so
       --delimiter comma|semicolon|tab, --decimal point|comma    where the file leaves it open
     Numbers are never converted: a value in another unit than the page's keeps its own.
 

@@ -28,6 +28,7 @@ const flags = {
   replace: "yes",
   write: "yes",
   "as-read": "yes",
+  reason: "text",
   delimiter: "text",
   decimal: "text",
 } as const;
@@ -59,6 +60,7 @@ export async function readingsCommand(args: readonly string[], width: number): P
     mode: read.flags.has("replace") ? "replace" : "add",
     write: read.flags.has("write"),
     asRead: read.flags.has("as-read"),
+    reason: read.flags.get("reason")?.[0] ?? "",
     delimiter: read.flags.get("delimiter")?.[0],
     decimal: read.flags.get("decimal")?.[0],
   });
@@ -100,7 +102,7 @@ function wrongFlags({ flags: given }: Arguments, name: string | undefined): Prob
     });
   const alone = [
     ...(has("out") ? [] : ["replace"]).map((flag) => [flag, "in"] as const),
-    ...["add", "write", "as-read", "delimiter", "decimal"].map((flag) => [flag, "in"] as const),
+    ...["add", "write", "as-read", "reason", "delimiter", "decimal"].map((flag) => [flag, "in"] as const),
     ["sort", "out"] as const,
   ].find(([flag, needed]) => has(flag) && !has(needed));
   if (alone)

@@ -3,10 +3,10 @@ import { largestPage } from "../../document/gate.ts";
 import type { DecimalMark, Delimiter } from "../../document/item.ts";
 import { writeRows } from "../../document/write-rows.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
+import { planImport } from "../../readings/plan-import.ts";
 import { lines } from "../columns.ts";
 import { asJson, exitFine, exitUnread, type Outcome, problemRecord, refused, worded } from "../outcome.ts";
 import { safeWrite } from "../safe-write.ts";
-import { planImport } from "./import-plan.ts";
 import { inputText, standardInput } from "./input-text.ts";
 import { previewLines, previewRecord } from "./preview.ts";
 import type { Task } from "./reading-out.ts";
@@ -15,6 +15,7 @@ export interface Asked {
   readonly mode: "add" | "replace";
   readonly write: boolean;
   readonly asRead: boolean;
+  readonly reason: string;
   readonly delimiter: string | undefined;
   readonly decimal: string | undefined;
 }
@@ -32,8 +33,10 @@ export async function readingIn(task: Task, file: string, asked: Asked): Promise
   const from = file === "-" ? standardInput : file;
   const input = await inputText(file);
   if (isProblem(input)) return faulty([input], from, json);
-  const plan = planImport(item, input, { mode, asRead, delimiter, decimal });
-  if (!("table" in plan)) return faulty(plan, from, json);
+  const far = asRead ? "taken as read" : "";
+  const answers = { mode, delimiter, decimal, reason: asked.reason, far, columns: {}, units: {} };
+  const plan = planImport(item, item.rows, input, answers);
+  if (plan.text === undefined) return faulty([...plan.faults, ...plan.asked], from, json);
   const changesPage = plan.text !== item.rows;
   const page = changesPage ? writeRows(text, item.name, plan.text) : text;
   if (isProblem(page)) return faulty([page], from, json);
@@ -75,7 +78,7 @@ const pageTooLarge = problem({
 
 const mostSentences = 20;
 
-/** One sentence for each line that is wrong, in the order of the file. */
+/** One sentence for each line that is wrong or asked about. */
 function faulty(problems: readonly Problem[], from: string, json: boolean): Outcome {
   const told = problems.map((p) => asFlags(p).at(from));
   if (json) {
@@ -90,6 +93,7 @@ function faulty(problems: readonly Problem[], from: string, json: boolean): Outc
 
 /** What a page answers in its own words is answered by a flag here. */
 function asFlags(p: Problem): Problem {
+  if (p.code === "far-off") return p.with({ hint: "--as-read takes it as it is" });
   if (p.code !== "csv-delimiter" && p.code !== "csv-decimal") return p;
   const hint = p.hint?.replace(/\b(delimiter|decimal): (\w+)/, "--$1 $2");
   return p.with({ hint, suggestions: [] });

@@ -2,10 +2,10 @@
 import { existsSync, realpathSync, statSync } from "node:fs";
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
+import { readingCsv } from "../../readings/reading-csv.ts";
 import { asJson, exitFine, type Outcome, refused } from "../outcome.ts";
 import { readAtMost } from "../page-files.ts";
 import { safeWrite } from "../safe-write.ts";
-import { readingCsv } from "./reading-csv.ts";
 
 export interface Task {
   readonly file: string;
@@ -20,7 +20,7 @@ export function readingOut(
   out: string,
   { sorted, replaces }: { readonly sorted: boolean; readonly replaces: boolean },
 ): Outcome {
-  const made = readingCsv(item, sorted);
+  const made = readingCsv(item, item.rows, sorted);
   if (isProblem(made)) return refused(made, json);
   const { csv, rows, columns } = made;
   const record = { file, reading: item.name, rows, columns };

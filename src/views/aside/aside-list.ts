@@ -3,10 +3,11 @@
 import "./aside.css";
 import type { Page } from "../../document/item.ts";
 import { keyColumns } from "../../document/place-words.ts";
-import { type Difference, withKept } from "../../document/row-places.ts";
+import { type Difference, withKept } from "../../readings/row-places.ts";
 import { type Child, el, replace } from "../dom.ts";
 import { saveFile } from "../files.ts";
 import type { Aside } from "../kept.ts";
+import { scrollTable } from "../scroll-table.ts";
 import { givenOfSource } from "../source-key.ts";
 import { rememberedWho } from "../who.ts";
 import { counted } from "../words.ts";
@@ -110,35 +111,17 @@ function heldAgainst({ page }: AsideView, rows: readonly Against[]): HTMLElement
   const hasPlaces = rows.some(({ place }) => place !== "");
   const canUse = rows.some(({ use }) => use);
   const heads = [...(hasPlaces ? ["place"] : []), ...(page ? ["the page says"] : []), "kept here"];
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": "the page against what is kept" },
-    el(
-      "table",
-      { class: "readings" },
+  return scrollTable(
+    "the page against what is kept",
+    { heads: [...heads, canUse && el("th", {}, el("span", { class: "unseen" }, "choose"))] },
+    rows.map((row) =>
       el(
-        "thead",
+        "tr",
         {},
-        el(
-          "tr",
-          {},
-          ...heads.map((head) => el("th", { scope: "col" }, head)),
-          canUse && el("th", {}, el("span", { class: "unseen" }, "choose")),
-        ),
-      ),
-      el(
-        "tbody",
-        {},
-        ...rows.map((row) =>
-          el(
-            "tr",
-            {},
-            hasPlaces && el("th", { scope: "row" }, row.place),
-            page && el("td", {}, row.page === "" ? el("span", { class: "quiet" }, "nothing") : row.page),
-            el("td", {}, row.kept),
-            canUse && el("td", {}, asTool("Use this", row.use, ` at ${row.place}`)),
-          ),
-        ),
+        hasPlaces && el("th", { scope: "row" }, row.place),
+        page && el("td", {}, row.page === "" ? el("span", { class: "quiet" }, "nothing") : row.page),
+        el("td", {}, row.kept),
+        canUse && el("td", {}, asTool("Use this", row.use, ` at ${row.place}`)),
       ),
     ),
   );

@@ -1,7 +1,7 @@
 // What was entered and does not stand in the page, entry by entry: what the page says there, and what is kept here.
 import type { Item, Page, ReadingItem } from "../../document/item.ts";
 import { readPage } from "../../document/read.ts";
-import { type Difference, keptBesides } from "../../document/row-places.ts";
+import { type Difference, keptBesides } from "../../readings/row-places.ts";
 import type { Aside } from "../kept.ts";
 import { givenOfSource, sourceKey } from "../source-key.ts";
 import { counted, labelOf } from "../words.ts";

@@ -1,7 +1,8 @@
 // What the entry asks: whether an unlikely value is meant, and why a reading is corrected or set aside.
+
+import type { Step } from "../../readings/places.ts";
+import type { Question } from "../../readings/plausible.ts";
 import { type Child, el } from "../dom.ts";
-import type { Step } from "../readings/places.ts";
-import type { Question } from "./plausible.ts";
 
 export interface Ask {
   readonly element: HTMLElement;

@@ -2,16 +2,16 @@
 
 import { isQuantity } from "../../document/column-heading.ts";
 import type { ReadingItem } from "../../document/item.ts";
-import { openRows } from "../../document/rows-text.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
+import { type Front, filled, frontOf } from "../../readings/front-digits.ts";
+import { frontFromPage } from "../../readings/nominal.ts";
+import { nextWanted, type Step, stepsOf } from "../../readings/places.ts";
+import { standsElsewhere } from "../../readings/stands-elsewhere.ts";
+import { openTable } from "../../readings/table.ts";
 import { oneValue, type Quantity } from "../../units/quantity.ts";
 import type { PageContext } from "../page-context.ts";
-import { nextWanted, type Step, stepsOf } from "../readings/places.ts";
-import { type Front, filled, frontOf } from "./front-digits.ts";
-import { frontFromPage } from "./nominal.ts";
-import { standsElsewhere } from "./stands-elsewhere.ts";
 
 export interface Spot {
   readonly item: ReadingItem;
@@ -25,7 +25,7 @@ export function spotOf(context: PageContext, name: string): Spot | Problem {
   const item = context.itemOf(name);
   if (item?.kind !== "reading")
     return problem({ code: "not-a-reading", what: name, must: "be a reading of the page" });
-  const begun = openRows(item, context.typed(name));
+  const begun = openTable(item, context.typed(name));
   if (isProblem(begun)) return begun;
   const table = readingValue(item, begun.text, context.live.page.file);
   if (isProblem(table)) return table;
@@ -43,7 +43,7 @@ export function frontAt(context: PageContext, { item, table, steps }: Spot, step
   const [first] = step.place;
   const inColumn = steps.filter((other) => other.column === step.column && other.text !== "");
   const before = inColumn.filter((other) => other.place[0]?.[1] === first?.[1] && other.id !== step.id);
-  const nominal = () => frontFromPage(context, item, step.column, step.unit);
+  const nominal = () => frontFromPage(context.live.lines(), item, step.column, step.unit);
   if (inColumn.length < 2) {
     const front = nominal();
     if (front) return front;

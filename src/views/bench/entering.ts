@@ -1,13 +1,13 @@
 // What happens at Enter: read, asked about where unlikely, kept, and on to the next place.
 import { isProblem, type Problem } from "../../problem.ts";
+import type { Step } from "../../readings/places.ts";
+import { questionAbout } from "../../readings/plausible.ts";
+import { cannotRead, correct, setAside, type Taken, take } from "../../readings/take.ts";
 import { inPlace } from "../problem-note.ts";
-import type { Step } from "../readings/places.ts";
 import { rememberedWho, rememberWho } from "../who.ts";
 import { questionAsk, reasonAsk } from "./asks.ts";
 import { changedStep, frontAt, meaningOf, spotOf } from "./bench-state.ts";
 import { advance, type Flow, goTo, leaveAsk, put, say, stepAt } from "./flow.ts";
-import { questionAbout } from "./plausible.ts";
-import { cannotRead, correct, setAside, type Taken, take } from "./take.ts";
 
 export function enter(flow: Flow): void {
   const step = stepAt(flow);

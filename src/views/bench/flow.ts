@@ -1,9 +1,9 @@
 // Where the entry stands, and the moves from one place to the next.
 
 import { isQuantity } from "../../document/column-heading.ts";
+import { nextWanted, type Step } from "../../readings/places.ts";
 import { replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
-import { nextWanted, type Step } from "../readings/places.ts";
 import type { Ask } from "./asks.ts";
 import { type DrawActions, drawAll } from "./bench-draw.ts";
 import type { BenchParts } from "./bench-parts.ts";

@@ -3,8 +3,8 @@
 
 import { inWords } from "../../document/place-words.ts";
 import { grouped } from "../../grouped.ts";
+import type { Step } from "../../readings/places.ts";
 import { el, replace } from "../dom.ts";
-import type { Step } from "../readings/places.ts";
 
 export interface PlaceMap {
   readonly element: HTMLElement;

@@ -3,19 +3,17 @@
 import "./import.css";
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem } from "../../problem.ts";
+import { textOfBytes } from "../../readings/file-text.ts";
+import { type ImportAnswers, noAnswers, planImport } from "../../readings/plan-import.ts";
 import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
 import { inPlace } from "../problem-note.ts";
 import { labelOf } from "../words.ts";
-import { textOfBytes } from "./file-text.ts";
-import { type ImportAnswers, planImport } from "./import-plan.ts";
 import { planParts } from "./plan-parts.ts";
 
 export interface ImportPanel {
   readonly show: (context: PageContext, name: string) => void;
 }
-
-const noAnswers: ImportAnswers = { columns: {}, units: {}, reason: "" };
 
 export function importPanel(): ImportPanel {
   const content = el("div", { class: "import-content" });
@@ -91,13 +89,14 @@ function importParts(context: PageContext, item: ReadingItem, close: () => void)
       replace(outcome);
       return;
     }
-    const plan = planImport(item, context.typed(item.name), text, answers);
+    const current = context.typed(item.name);
+    const plan = planImport(item, current, text, answers);
     const add = (): void => {
       if (plan.text === undefined) return;
       context.edit(item.name, plan.text);
       close();
     };
-    replace(outcome, ...planParts({ item, plan, answers, answer, add, leave: close }));
+    replace(outcome, ...planParts({ item, current, plan, answers, answer, add, leave: close }));
   };
   const put = (found: string | Problem): void => {
     answers = noAnswers;
@@ -108,7 +107,7 @@ function importParts(context: PageContext, item: ReadingItem, close: () => void)
   const take = (file: File | undefined): void => {
     if (!file) return;
     paste.value = "";
-    void file.arrayBuffer().then((bytes) => put(textOfBytes(new Uint8Array(bytes), file.name)));
+    void file.arrayBuffer().then((bytes) => put(textOfBytes(new Uint8Array(bytes))));
   };
   paste.addEventListener("input", () => put(paste.value));
   const field = csvField(take);

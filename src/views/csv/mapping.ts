@@ -1,12 +1,12 @@
 // What each heading of the file fills and in which unit, with both open to change.
-
+import { kindOfQuantity } from "../../document/column-heading.ts";
 import { inWords } from "../../document/place-words.ts";
-import { withRemarkColumns } from "../../document/remark-columns.ts";
-import { remarks } from "../../document/rows-text.ts";
+import type { ImportColumn } from "../../readings/import-columns.ts";
+import { allColumns } from "../../readings/remarks.ts";
+import { headWords } from "../../readings/row-words.ts";
 import { kinds } from "../../units/kind.ts";
 import { type Child, el } from "../dom.ts";
-import { headWords } from "../readings/reading-words.ts";
-import type { ImportColumn } from "./import-columns.ts";
+import { scrollTable } from "../scroll-table.ts";
 import type { PlanView } from "./plan-parts.ts";
 
 export function mapping({ item, plan, answers, answer }: PlanView): HTMLElement {
@@ -17,9 +17,7 @@ export function mapping({ item, plan, answers, answer }: PlanView): HTMLElement 
       "select",
       { id: `${at}-column`, "aria-label": `column that ${heading} fills` },
       el("option", { value: "" }, "left out"),
-      ...Object.keys(withRemarkColumns(item, remarks).columns).map((name) =>
-        el("option", { value: name }, inWords(name)),
-      ),
+      ...Object.keys(allColumns(item)).map((name) => el("option", { value: name }, inWords(name))),
     );
     fills.value = column.column ?? "";
     fills.addEventListener("change", () =>
@@ -42,28 +40,16 @@ export function mapping({ item, plan, answers, answer }: PlanView): HTMLElement 
       ),
     );
   };
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": "headings of the file" },
-    el(
-      "table",
-      { class: "readings mapping" },
-      el(
-        "thead",
-        {},
-        el(
-          "tr",
-          {},
-          ...["heading of the file", "fills", "unit"].map((text) => el("th", { scope: "col" }, text)),
-        ),
-      ),
-      el("tbody", {}, ...plan.columns.map(row)),
-    ),
+  return scrollTable(
+    "headings of the file",
+    { style: "mapping", heads: ["heading of the file", "fills", "unit"] },
+    plan.columns.map(row),
   );
 }
 
 function unitChoice(column: ImportColumn, at: string, choose: (text: string) => void): Child {
-  const { kind, unit, heading } = column;
+  const { unit, heading } = column;
+  const kind = kindOfQuantity(column.kind);
   if (kind === undefined || kind === "ratio" || kind === "count") return undefined;
   const { usual } = kinds[kind];
   const choices = unit === undefined || usual.includes(unit) ? usual : [unit, ...usual];

@@ -2,15 +2,24 @@
 // line, and the first rows as they would stand.
 import type { DecimalMark, Delimiter, ReadingItem } from "../../document/item.ts";
 import type { Problem } from "../../problem.ts";
+import {
+  type Fate,
+  type ImportAnswers,
+  type ImportPlan,
+  nothingNew,
+  type PlannedRow,
+} from "../../readings/plan-import.ts";
+import { headWords } from "../../readings/row-words.ts";
 import { type Child, el } from "../dom.ts";
 import { inPlace } from "../problem-note.ts";
-import { headWords } from "../readings/reading-words.ts";
+import { scrollTable } from "../scroll-table.ts";
 import { counted } from "../words.ts";
-import type { ImportAnswers, ImportPlan } from "./import-plan.ts";
 import { mapping } from "./mapping.ts";
 
 export interface PlanView {
   readonly item: ReadingItem;
+  /** The rows of the reading now. */
+  readonly current: string;
   readonly plan: ImportPlan;
   readonly answers: ImportAnswers;
   readonly answer: (changed: Partial<ImportAnswers>) => void;
@@ -19,22 +28,40 @@ export interface PlanView {
 }
 
 export function planParts(view: PlanView): readonly Child[] {
-  const { plan } = view;
+  const { plan, current, answers } = view;
+  const { csv, readAs } = plan;
+  const faults = plan.text === current ? [nothingNew(plan)] : plan.faults.map(asChosenHere);
   return [
-    plan.read !== "" && el("p", { class: "quiet" }, `Read with ${plan.read}.`),
+    csv && el("p", { class: "quiet" }, `Read with ${csv.delimiter} between fields, decimal ${csv.decimal}.`),
     plan.columns.length > 0 && mapping(view),
-    plan.faults.length > 0 && faults(view),
+    faults.length > 0 && listed(view, faults),
     plan.skipped.length > 0 && skipped(plan),
-    plan.rows.length > 0 && preview(plan),
-    plan.wantReason > 0 || view.answers.reason !== "" ? reasonField(view) : undefined,
-    actions(view),
+    readAs.length > 0 && el("p", { class: "quiet" }, `Read ${readAs.slice(0, mostListed).join(", ")}.`),
+    faults.length === 0 && plan.rows.length > 0 && preview(plan),
+    (isAsked(plan, "no-reason") || answers.reason !== "") && correctsField(view),
+    (isAsked(plan, "far-off") || answers.far !== "") && farField(view),
+    actions(view, faults.length > 0),
   ];
 }
 
+const isAsked = ({ asked }: ImportPlan, code: string): boolean => asked.some((p) => p.code === code);
+
+/** What is mended in a file elsewhere is chosen in the table below here. */
+function asChosenHere(fault: Problem): Problem {
+  const hint = here[fault.code];
+  return hint === undefined ? fault : fault.with({ hint });
+}
+
+const here: Readonly<Record<string, string>> = {
+  "column-twice": "leave one of the two out above",
+  "missing-column": "choose above which heading holds it",
+  "no-unit": "choose its unit above",
+};
+
 const mostListed = 12;
 
-function faults({ plan, answer }: PlanView): HTMLElement {
-  const all = plan.faults.length;
+function listed({ answer }: PlanView, faults: readonly Problem[]): HTMLElement {
+  const all = faults.length;
   return el(
     "div",
     { class: "problem" },
@@ -42,9 +69,7 @@ function faults({ plan, answer }: PlanView): HTMLElement {
     el(
       "ul",
       { class: "fault-list" },
-      ...plan.faults
-        .slice(0, mostListed)
-        .map((fault) => el("li", {}, inPlace(fault), ...choices(fault, answer))),
+      ...faults.slice(0, mostListed).map((fault) => el("li", {}, inPlace(fault), ...choices(fault, answer))),
     ),
     all > mostListed && el("p", { class: "quiet" }, `and ${all - mostListed} more`),
   );
@@ -74,80 +99,63 @@ function skipped({ skipped: lines }: ImportPlan): HTMLElement {
 
 const firstRows = 8;
 
+const fateWords: Partial<Record<Fate, string>> = { same: "there already", asked: "asked about" };
+
 function preview(plan: ImportPlan): HTMLElement {
-  const names = [...new Set(plan.rows.flatMap(({ fields }) => Object.keys(fields)))];
-  const units = new Map(plan.columns.map((column) => [column.column, column.unit]));
+  const names = [...new Set(plan.rows.flatMap(({ row }) => Object.keys(row.texts)))];
+  const heads = names.map((name) =>
+    headWords(name, plan.to.find((column) => column.name === name)?.unit?.text),
+  );
   const rest = plan.rows.length - firstRows;
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": "rows as they would stand" },
+  const line = ({ row, fate }: PlannedRow): HTMLElement =>
     el(
-      "table",
-      { class: "readings" },
-      el(
-        "thead",
-        {},
-        el(
-          "tr",
-          {},
-          ...["line", ...names.map((name) => headWords(name, units.get(name))), ""].map((text) =>
-            el("th", { scope: "col" }, text),
-          ),
-        ),
-      ),
-      el(
-        "tbody",
-        {},
-        ...plan.rows
-          .slice(0, firstRows)
-          .map(({ line, fields, fate }) =>
-            el(
-              "tr",
-              {},
-              el("td", { class: "quiet" }, `${line}`),
-              ...names.map((name) => el("td", {}, fields[name] ?? "")),
-              el("td", { class: "quiet" }, fate),
-            ),
-          ),
-      ),
-    ),
+      "tr",
+      {},
+      el("td", { class: "quiet" }, `${row.line}`),
+      ...names.map((name) => el("td", {}, row.texts[name] ?? "")),
+      el("td", { class: "quiet" }, fateWords[fate] ?? fate),
+    );
+  return scrollTable(
+    "rows as they would stand",
+    { heads: ["line", ...heads, ""] },
+    plan.rows.slice(0, firstRows).map(line),
     rest > 0 && el("p", { class: "quiet" }, `and ${counted(rest, "row")} more`),
   );
 }
 
-function reasonField({ plan, answers, answer }: PlanView): HTMLElement {
-  const field = el("input", {
-    type: "text",
-    id: "import-reason",
-    class: "reason-entry",
-    autocomplete: "off",
-  });
-  field.value = answers.reason;
-  field.addEventListener("change", () => answer({ reason: field.value }));
-  const corrections = plan.rows.filter(
-    ({ fate, fields }) => fate === "corrects" && (fields["reason"] ?? "") === "",
+function correctsField({ plan, answers, answer }: PlanView): HTMLElement {
+  const rows = plan.rows.filter(
+    ({ fate, problem, isAnswered }) => problem?.code === "no-reason" || (fate === "corrects" && isAnswered),
   ).length;
-  return el(
-    "p",
-    { class: "import-reason" },
-    el(
-      "label",
-      { for: "import-reason" },
-      `Why: ${counted(corrections, "row")} of the file ${corrections === 1 ? "corrects" : "correct"} what is there. The first readings stay in the table.`,
-    ),
-    field,
-  );
+  const words = `Why: ${counted(rows, "row")} of the file ${rows === 1 ? "corrects" : "correct"} what is there. The first readings stay in the table.`;
+  return whyField("import-reason", words, answers.reason, (reason) => answer({ reason }));
 }
 
-function actions({ plan, add, leave }: PlanView): HTMLElement {
-  const count = (fate: string) => plan.rows.filter((row) => row.fate === fate).length;
-  const bring = plan.rows.length - count("there already");
+function farField({ plan, answers, answer }: PlanView): HTMLElement {
+  const words = plan.asked.filter(({ code }) => code === "far-off").map((p) => inPlace(p.with({ hint: "" })));
+  const rest = words.length - mostListed;
+  const said = [...words.slice(0, mostListed), rest > 0 && `and ${rest} more`].filter(Boolean);
+  const label = [...said, "Why they are taken: the reason stands beside them."].join(" ");
+  return whyField("import-far", label, answers.far, (far) => answer({ far }));
+}
+
+function whyField(id: string, words: string, value: string, say: (text: string) => void): HTMLElement {
+  const field = el("input", { type: "text", id, class: "reason-entry", autocomplete: "off" });
+  field.value = value;
+  field.addEventListener("change", () => say(field.value));
+  return el("p", { class: "import-reason" }, el("label", { for: id }, words), field);
+}
+
+function actions({ plan, current, add, leave }: PlanView, isHindered: boolean): HTMLElement {
+  const count = (fate: Fate) => plan.rows.filter((row) => row.fate === fate).length;
+  const odd = plan.after?.states.filter((state) => state === "odd").length ?? 0;
   const words = [
     count("fills a blank") > 0 && `${count("fills a blank")} fill a blank`,
     count("corrects") > 0 && `${count("corrects")} correct what is there`,
-    count("there already") > 0 && `${count("there already")} are there already`,
-    plan.odd > 0 && `${plan.odd} will be odd and asked about`,
+    count("same") > 0 && `${count("same")} are there already`,
+    odd > 0 && `${odd} will be odd and asked about`,
   ].filter(Boolean);
+  const bring = counted(plan.rows.length - count("same"), "reading");
   return el(
     "div",
     { class: "import-actions" },
@@ -157,8 +165,13 @@ function actions({ plan, add, leave }: PlanView): HTMLElement {
       { class: "tools" },
       el(
         "button",
-        { type: "button", class: "tool strong", disabled: plan.text === undefined, onclick: add },
-        plan.faults.length > 0 ? "Nothing to add yet" : `Add ${counted(bring, "reading")}`,
+        {
+          type: "button",
+          class: "tool strong",
+          disabled: plan.text === undefined || plan.text === current,
+          onclick: add,
+        },
+        isHindered ? "Nothing to add yet" : `Add ${bring}`,
       ),
       el("button", { type: "button", class: "tool", onclick: leave }, "Do not add"),
     ),

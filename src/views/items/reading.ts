@@ -3,17 +3,18 @@
 import type { ReadingItem } from "../../document/item.ts";
 import type { Line } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
+import { askedColumns } from "../../readings/places.ts";
 import { el, replace } from "../dom.ts";
+import { saveFile } from "../files.ts";
 import { lazily } from "../lazily.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
 import { problemNote } from "../problem-note.ts";
-import { askedColumns } from "../readings/places.ts";
 import { row } from "../row.ts";
 import { labelOf } from "../words.ts";
 
 const parts = lazily(() => import("../readings/table-parts.ts"));
-const csvOut = lazily(() => import("../csv/csv-out.ts"), "soon");
+const csvOut = lazily(() => import("../../readings/reading-csv.ts"), "soon");
 
 export function readingView(context: PageContext, line: Line, item: ReadingItem): ItemView {
   const { element, body } = row(context, line.name, item, { wide: true });
@@ -28,7 +29,11 @@ export function readingView(context: PageContext, line: Line, item: ReadingItem)
     {
       type: "button",
       class: "tool",
-      onclick: () => csvOut.use((made) => made.saveReading(item, context.live.line(item.name))),
+      onclick: () =>
+        csvOut.use(({ readingCsv }) => {
+          const made = readingCsv(item, context.typed(item.name), false);
+          if (!isProblem(made)) saveFile(`${item.name}.csv`, made.csv, "text/csv");
+        }),
     },
     "Save as CSV",
   );

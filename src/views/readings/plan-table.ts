@@ -3,10 +3,12 @@ import type { ReadingItem } from "../../document/item.ts";
 import { inWords, keyColumns } from "../../document/place-words.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { grouped } from "../../grouped.ts";
+import { askedColumns, type Step } from "../../readings/places.ts";
+import { isRemark } from "../../readings/remarks.ts";
+import { headWords } from "../../readings/row-words.ts";
 import { el } from "../dom.ts";
+import { scrollTable } from "../scroll-table.ts";
 import { stateMark } from "../state-mark.ts";
-import { askedColumns, isRemark, type Step } from "./places.ts";
-import { headWords } from "./reading-words.ts";
 
 /** A table reads as a plan when one quantity is read at places that have at least two keys. */
 export function isPlan(item: ReadingItem, table: TableValue): boolean {
@@ -32,43 +34,25 @@ export function planTable(
   const [first] = steps;
   const head = headWords(first?.column ?? "", first?.unit);
   const groups = grouped(steps, (step) => step.place[0]?.[1] ?? "");
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": `readings: ${label}` },
+  const heads = places.map((step) =>
     el(
-      "table",
-      { class: "readings plan" },
-      el("caption", {}, head),
+      "th",
+      { scope: "col", class: "number-head" },
+      ...step.place.slice(1).flatMap(([, value], i) => [i > 0 && el("br"), value]),
+    ),
+  );
+  return scrollTable(
+    `readings: ${label}`,
+    { style: "plan", caption: head, heads: [inWords(keyColumns(item)[0] ?? ""), ...heads] },
+    [...groups].map(([group, members]) =>
       el(
-        "thead",
+        "tr",
         {},
-        el(
-          "tr",
-          {},
-          el("th", { scope: "col" }, inWords(keyColumns(item)[0] ?? "")),
-          ...places.map((step) =>
-            el(
-              "th",
-              { scope: "col", class: "number-head" },
-              ...step.place.slice(1).flatMap(([, value], i) => [i > 0 && el("br"), value]),
-            ),
-          ),
-        ),
-      ),
-      el(
-        "tbody",
-        {},
-        ...[...groups].map(([group, members]) =>
-          el(
-            "tr",
-            {},
-            el("th", { scope: "row" }, group),
-            ...places.map((place) =>
-              planCell(
-                members.find((step) => rest(step) === rest(place)),
-                enter,
-              ),
-            ),
+        el("th", { scope: "row" }, group),
+        ...places.map((place) =>
+          planCell(
+            members.find((step) => rest(step) === rest(place)),
+            enter,
           ),
         ),
       ),

@@ -4,11 +4,11 @@ import type { ReadingItem } from "../../document/item.ts";
 import { groupWords } from "../../document/place-words.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { grouped } from "../../grouped.ts";
+import { reasonOf, type Step, textAt } from "../../readings/places.ts";
+import { replacedBy, rowWords, valuesOfRow } from "../../readings/row-words.ts";
 import { type Child, el } from "../dom.ts";
 import { onScreen } from "../on-screen.ts";
 import { stateWord } from "../state-mark.ts";
-import { reasonOf, type Step, textAt } from "./places.ts";
-import { replacedBy, rowWords, valuesOfRow } from "./reading-words.ts";
 
 export interface Noted {
   readonly item: ReadingItem;

@@ -1,9 +1,12 @@
 // A table of readings row by row, as typed: missing says so, corrected is struck through, set aside is quiet.
 import type { ReadingState, TableColumn, TableValue } from "../../engine/line.ts";
+import { isNumeric } from "../../engine/reading.ts";
+import { reasonOf, textAt } from "../../readings/places.ts";
+import { isRemark } from "../../readings/remarks.ts";
+import { headWords, replacedBy, valuesOfRow } from "../../readings/row-words.ts";
 import { type Child, el } from "../dom.ts";
+import { scrollTable } from "../scroll-table.ts";
 import { stateWord } from "../state-mark.ts";
-import { isRemark, reasonOf, textAt } from "./places.ts";
-import { headWords, replacedBy, valuesOfRow } from "./reading-words.ts";
 
 /** `rows`: only these; all where not said. */
 export function readingsTable(table: TableValue, label: string, rows?: readonly number[]): HTMLElement {
@@ -21,34 +24,15 @@ export function readingsTable(table: TableValue, label: string, rows?: readonly 
       withState && el("td", { class: "reading-state" }, ...stateParts(table, row, state)),
     );
   };
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": `readings: ${label}` },
+  const heads = columns.map((column) =>
     el(
-      "table",
-      { class: "readings" },
-      el(
-        "thead",
-        {},
-        el(
-          "tr",
-          {},
-          ...columns.map((column) =>
-            el(
-              "th",
-              { scope: "col", class: isNumeric(column) ? "number-head" : undefined },
-              headWords(column.name, column.unit),
-            ),
-          ),
-          withState && el("th", { scope: "col" }, "state"),
-        ),
-      ),
-      el("tbody", {}, ...shown.map(line)),
+      "th",
+      { scope: "col", class: isNumeric(column) ? "number-head" : undefined },
+      headWords(column.name, column.unit),
     ),
   );
+  return scrollTable(`readings: ${label}`, { heads: [...heads, withState && "state"] }, shown.map(line));
 }
-
-const isNumeric = ({ kind }: TableColumn): boolean => kind !== "tag" && kind !== "text";
 
 function cell(column: TableColumn, row: number, state: ReadingState): HTMLElement {
   const text = column.typed[row] ?? "";

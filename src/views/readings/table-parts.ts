@@ -1,11 +1,11 @@
 // What stands under the name of a reading: its rows or its plan, single readings that need a word, and the facts.
 import type { ReadingItem } from "../../document/item.ts";
 import type { TableValue } from "../../engine/line.ts";
+import { stepsOf } from "../../readings/places.ts";
 import { type Child, el } from "../dom.ts";
 import { onScreen } from "../on-screen.ts";
 import type { PageContext } from "../page-context.ts";
 import { counted, labelOf } from "../words.ts";
-import { stepsOf } from "./places.ts";
 import { isPlan, planTable } from "./plan-table.ts";
 import { readingNotes } from "./reading-notes.ts";
 import { readingsTable } from "./readings-table.ts";

@@ -1,14 +1,10 @@
 // A reading as CSV, the same bytes each time: every row with its fields as typed, units in the heads,
 // a comma between the fields and a point for the decimal mark, whatever the page has.
-import { headingFor } from "../../document/column-heading.ts";
-import type { ReadingItem } from "../../document/item.ts";
-import { withOwnRemarks } from "../../document/remark-columns.ts";
-import { writeCsv } from "../../document/write-csv.ts";
-import { type Problem, problem } from "../../problem.ts";
-import { textIn } from "./key-words.ts";
-
-import { isOpen, openTable, type TableRow } from "./open-table.ts";
-import { headingOf } from "./rows-now.ts";
+import type { ReadingItem } from "../document/item.ts";
+import { writeCsv } from "../document/write-csv.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { remarks } from "./remarks.ts";
+import { columnNamed, fieldFaults, has, headingOf, openTable, type Row } from "./table.ts";
 
 export interface ReadingCsv {
   readonly csv: string;
@@ -16,30 +12,25 @@ export interface ReadingCsv {
   readonly columns: number;
 }
 
-export function readingCsv(named: ReadingItem, sorted: boolean): ReadingCsv | Problem {
-  const item = withOwnRemarks(named);
-  const { delimiter, decimal, columns } = item;
+export function readingCsv(item: ReadingItem, rows: string, sorted: boolean): ReadingCsv | Problem {
   if (sorted && !item.key) return noKey(item);
-  const names = Object.keys(columns);
-  if (item.rows.trim() === "") {
-    const heads = names.map((name) => headingFor(name, columns[name]));
-    return { csv: writeCsv(heads, []), rows: 0, columns: names.length };
-  }
-  const table = openTable(item, item.rows, { delimiter, decimal, isFile: false });
-  if (!isOpen(table)) return (table[0] ?? unread).at(item.name);
+  const table = openTable(item, rows);
+  if (isProblem(table)) return table.at(item.name);
+  const [wrong] = [...table.faults, ...fieldFaults(table)];
+  if (wrong) return wrong.at(item.name);
+  const own = Object.keys(item.columns);
+  const names = [...own, ...remarks.filter((name) => !own.includes(name) && has(table, name))];
   const heads = names.map((name) => {
-    const found = table.columns.find((column) => column.name === name);
+    const found = columnNamed(table, name);
     return found ? headingOf(found) : name;
   });
-  const rows = sorted ? byKey(item, table.rows) : table.rows;
+  const listed = sorted ? byKey(item, table.rows) : table.rows;
   const csv = writeCsv(
     heads,
-    rows.map((row) => names.map((name) => textIn(row, name))),
+    listed.map(({ texts }) => names.map((name) => texts[name] ?? "")),
   );
-  return { csv, rows: rows.length, columns: names.length };
+  return { csv, rows: listed.length, columns: names.length };
 }
-
-const unread = problem({ code: "csv", what: "rows", must: "be a table" });
 
 const noKey = (item: ReadingItem): Problem =>
   problem({
@@ -52,10 +43,10 @@ const noKey = (item: ReadingItem): Problem =>
   });
 
 /** In the order in which the page expects them, else by number and then by letter; a correction stays behind. */
-function byKey(item: ReadingItem, rows: readonly TableRow[]): readonly TableRow[] {
+function byKey(item: ReadingItem, rows: readonly Row[]): readonly Row[] {
   return rows.toSorted((a, b) => {
     for (const name of item.key ?? []) {
-      const order = inOrder(textIn(a, name), textIn(b, name), item.expect?.[name] ?? []);
+      const order = inOrder(a.texts[name] ?? "", b.texts[name] ?? "", item.expect?.[name] ?? []);
       if (order !== 0) return order;
     }
     return 0;

@@ -1,39 +1,45 @@
 // A file that lacks columns of the reading: which, and whether it is a wide table, one line for many readings.
-import { isQuantity, kindOfQuantity, parted, unitSaid } from "../../document/column-heading.ts";
-import type { CsvTable, Heading } from "../../document/csv.ts";
-import type { ColumnKind, ReadingItem } from "../../document/item.ts";
-import { toCamelCase } from "../../document/names.ts";
-import { nearest } from "../../nearest.ts";
-import { isProblem, type Problem, problem } from "../../problem.ts";
-import { unit } from "../../units/unit.ts";
+import { isQuantity, kindOfQuantity, parted, unitSaid } from "../document/column-heading.ts";
+import type { CsvTable, Heading } from "../document/csv.ts";
+import type { ColumnKind, ReadingItem } from "../document/item.ts";
+import { toCamelCase } from "../document/names.ts";
+import { keyColumns } from "../document/place-words.ts";
+import { nearest } from "../nearest.ts";
+import { isProblem, type Problem, problem } from "../problem.ts";
+import { unit } from "../units/unit.ts";
+import type { ImportColumn } from "./import-columns.ts";
 import { inList } from "./in-list.ts";
-import type { MappedColumn } from "./mapped-columns.ts";
+import { askedColumns } from "./places.ts";
+import type { Table } from "./table.ts";
 
-/** Remarks, reasons and what may stay blank may be missing from a file whose rows are added. */
-function isNeeded(item: ReadingItem, name: string, kind: ColumnKind): boolean {
-  if (item.key?.includes(name)) return true;
-  return kind !== "text" && name !== "state" && name !== "reason" && !item.may?.includes(name);
-}
-
+/** Rows that are added say which reading they are and at least one of what is read there; `whole` says all. */
 export function missingColumns(
-  item: ReadingItem,
-  columns: readonly MappedColumn[],
+  { item, columns: own }: Table,
+  columns: readonly ImportColumn[],
   csv: CsvTable,
-  { headLine, whole = false }: { readonly headLine: number; readonly whole?: boolean | undefined },
+  { headLine, whole }: { readonly headLine: number; readonly whole: boolean },
 ): Problem | undefined {
-  const there = new Set(columns.map(({ name }) => name));
-  const taken = new Set(columns.map(({ at }) => at));
-  const missing = Object.entries(item.columns)
-    .filter(([name, kind]) => !there.has(name) && (whole || isNeeded(item, name, kind)))
-    .map(([name]) => name);
+  const there = new Set(columns.flatMap(({ column, place }) => [column, ...Object.keys(place ?? {})]));
+  const asked = askedColumns(item).filter((name) => !item.may?.includes(name));
+  const wanted = askedColumns(item).some((name) => there.has(name)) ? [] : asked;
+  const needed = whole ? own.map(({ name }) => name) : [...keyColumns(item), ...wanted];
+  const missing = needed.filter((name) => !there.has(name));
   if (missing.length === 0) return undefined;
   const heads = csv.headings.map((heading) => heading.text.trim());
+  const isAny = !whole && wanted.length > 1 && missing.length === wanted.length;
   return problem({
     code: "missing-column",
     what: `line ${headLine}`,
     got: `the headings ${shortened(heads)}`,
-    must: `hold the ${missing.length === 1 ? "column" : "columns"} ${inList(missing)} of ${item.name} as well`,
-    hint: hintFor({ item, missing, csv, free: csv.headings.filter((_, at) => !taken.has(at)) }),
+    must: isAny
+      ? `hold at least one of ${missing.join(", ")} of ${item.name}`
+      : `hold the ${missing.length === 1 ? "column" : "columns"} ${inList(missing)} of ${item.name} as well`,
+    hint: hintFor({
+      item,
+      missing,
+      csv,
+      free: csv.headings.filter((_, at) => columns[at]?.column === undefined),
+    }),
   });
 }
 

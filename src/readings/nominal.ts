@@ -1,15 +1,14 @@
 // A nominal size of the page, for the front digits of a column in which nothing has been read yet.
-import type { ReadingItem } from "../../document/item.ts";
-import { isProblem } from "../../problem.ts";
-import { inUnit } from "../../units/in-unit.ts";
-import { oneValue } from "../../units/quantity.ts";
-import { unit } from "../../units/unit.ts";
-import type { PageContext } from "../page-context.ts";
-import { labelOf } from "../words.ts";
+import type { ReadingItem } from "../document/item.ts";
+import type { Line } from "../engine/line.ts";
+import { isProblem } from "../problem.ts";
+import { inUnit } from "../units/in-unit.ts";
+import { oneValue } from "../units/quantity.ts";
+import { unit } from "../units/unit.ts";
 import { type Front, frontOfNominal } from "./front-digits.ts";
 
 export function frontFromPage(
-  context: PageContext,
+  lines: readonly Line[],
   item: ReadingItem,
   column: string,
   unitText: string | undefined,
@@ -17,10 +16,10 @@ export function frontFromPage(
   const kind = item.columns[column];
   const shown = unitText === undefined ? undefined : unit(unitText);
   if (kind === undefined || kind === "tag" || kind === "text" || !shown || isProblem(shown)) return undefined;
-  const nominals = context.live.lines().flatMap(({ item: given, value }) => {
+  const nominals = lines.flatMap(({ item: given, value }) => {
     const isOne =
       given.kind === "given" &&
-      /\bnominal\b/i.test(labelOf(given)) &&
+      /\bnominal\b/i.test(given.says ?? given.name) &&
       !isProblem(value) &&
       value.type === "quantity" &&
       value.kind === kind;

@@ -1,11 +1,10 @@
 // A record as first written is never changed: what it lacks may stand in a correcting table of the page, with its
 // reason. Such a place is not the next one to be read.
-import type { ReadingItem } from "../../document/item.ts";
-import { keyColumns } from "../../document/place-words.ts";
-import type { Line } from "../../engine/line.ts";
-import { isProblem } from "../../problem.ts";
-import { type Step, textAt } from "../readings/places.ts";
-import { labelOf } from "../words.ts";
+import type { ReadingItem } from "../document/item.ts";
+import { keyColumns } from "../document/place-words.ts";
+import type { Line } from "../engine/line.ts";
+import { isProblem } from "../problem.ts";
+import { type Step, textAt } from "./places.ts";
 
 /** The steps, each that is missing here and stands in another table of the same places with where and why. */
 export function standsElsewhere(
@@ -23,7 +22,7 @@ export function standsElsewhere(
       const why = textAt(value, "reason", row);
       if (why === "" || (state !== "entered" && state !== "odd")) continue;
       const place = keys.map((key) => textAt(value, key, row)).join("·");
-      reasons.set(place, `stands in ${labelOf(other)}: ${why}`);
+      reasons.set(place, `stands in ${other.says ?? other.name}: ${why}`);
     }
   }
   return steps.map((step) => {

@@ -1,9 +1,9 @@
 // What is said of single readings: where they stand, what replaced them and why.
-import type { ReadingItem } from "../../document/item.ts";
-import { inWords, keyColumns, type Place, placeWords } from "../../document/place-words.ts";
-import type { TableValue } from "../../engine/line.ts";
-import { isProblem } from "../../problem.ts";
-import { unit, unitLabel } from "../../units/unit.ts";
+import type { ReadingItem } from "../document/item.ts";
+import { inWords, keyColumns, type Place, placeWords } from "../document/place-words.ts";
+import type { TableValue } from "../engine/line.ts";
+import { isProblem } from "../problem.ts";
+import { unit, unitLabel } from "../units/unit.ts";
 import { textAt } from "./places.ts";
 
 /** Column heads as d / mm. */

@@ -1,24 +1,23 @@
 // Is a value farther from its group than the page allows? Then it is asked about, and never changed.
-import type { ReadingItem } from "../../document/item.ts";
-import { groupWords } from "../../document/place-words.ts";
-import type { TableValue } from "../../engine/line.ts";
-import { isBeyond } from "../../engine/reading.ts";
-import { median } from "../../median.ts";
-import { isProblem } from "../../problem.ts";
-import { formatIn } from "../../units/format.ts";
-import { oneValue, type Quantity } from "../../units/quantity.ts";
-import { type Unit, unit } from "../../units/unit.ts";
-import type { Step } from "../readings/places.ts";
+import type { ReadingItem } from "../document/item.ts";
+import { groupWords } from "../document/place-words.ts";
+import { counts } from "../engine/by-key.ts";
+import type { TableValue } from "../engine/line.ts";
+import { isBeyond, oddLimit } from "../engine/reading.ts";
+import { median } from "../median.ts";
+import { isProblem } from "../problem.ts";
+import { formatIn } from "../units/format.ts";
+import { oneValue, type Quantity } from "../units/quantity.ts";
+import { type Unit, unit } from "../units/unit.ts";
 import { type Front, neighbours, zeroSlip } from "./front-digits.ts";
+import { manyTimes } from "./odd.ts";
+import type { Step } from "./places.ts";
 
 export interface Question {
   readonly words: string;
   /** Texts that may have been meant, the typed one first. */
   readonly choices: readonly string[];
 }
-
-/** The first reading of a group has only the other groups to be compared with, which may well differ more. */
-const wider = 10;
 
 export interface Asked {
   readonly item: ReadingItem;
@@ -33,14 +32,16 @@ export interface Asked {
 export function questionAbout(asked: Asked): Question | undefined {
   const { item, step, text, value, front } = asked;
   if (step.kind === "tag" || step.kind === "text") return undefined;
-  const limit = limitOf(item, step.column, value);
+  const stated = oddLimit(item, step.column);
+  const limit = isProblem(stated) ? undefined : stated;
   const all = valuesOf(asked, false);
   const group = limit === undefined ? [] : valuesOf(asked, true);
   const others = group.length > 0 ? group : all;
   const middle = median(others);
   if (middle === undefined) return front && firstOfAll(text, front);
   const away = Math.abs(value.si - middle);
-  const most = limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : wider);
+  const most =
+    limit === undefined ? scatterLimit(all, middle) : limit.si * (group.length > 0 ? 1 : manyTimes);
   const far = isBeyond(value.si, middle, most);
   const nearer = nearerOf(asked, others, middle, away) ?? slipOf(asked, middle, away);
   if (!far && nearer === undefined) return undefined;
@@ -84,14 +85,6 @@ function distance(si: number, shown: Unit): string {
   return formatIn(si, small ? fine : shown, { label: true });
 }
 
-/** The page's own limit. */
-function limitOf(item: ReadingItem, column: string, value: Quantity): Quantity | undefined {
-  const text = item.odd?.[column];
-  if (text === undefined) return undefined;
-  const limit = oneValue(text, value.kind);
-  return isProblem(limit) ? undefined : limit;
-}
-
 /** A zero too many or too few, where the reading without it lies nearer. */
 function slipOf({ text, value, front }: Asked, middle: number, away: number): string | undefined {
   const other = front && zeroSlip(text, front);
@@ -122,7 +115,7 @@ function valuesOf({ table, step }: Asked, sameGroup: boolean): readonly number[]
   const group = table.columns.find((one) => one.name === first?.[0]);
   return table.states.flatMap((state, row) => {
     const value = column?.values[row];
-    const counts = (state === "entered" || state === "odd") && row !== step.row && typeof value === "number";
-    return counts && (!sameGroup || group?.typed[row] === first?.[1]) ? [value] : [];
+    const isOther = counts(state) && row !== step.row && typeof value === "number";
+    return isOther && (!sameGroup || group?.typed[row] === first?.[1]) ? [value] : [];
   });
 }

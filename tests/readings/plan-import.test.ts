@@ -5,9 +5,9 @@ import { describe, expect, test } from "vitest";
 import type { ReadingItem } from "../../src/document/item.ts";
 import { readPage } from "../../src/document/read.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
-import { textOfBytes } from "../../src/views/csv/file-text.ts";
-import { type ImportAnswers, planImport } from "../../src/views/csv/import-plan.ts";
-import { emptyPage } from "./bench-page.ts";
+import { textOfBytes } from "../../src/readings/file-text.ts";
+import { type ImportAnswers, noAnswers, nothingNew, planImport } from "../../src/readings/plan-import.ts";
+import { emptyPage } from "../views/bench-page.ts";
 
 function reading(name: string, text = emptyPage): ReadingItem {
   const { page, problems } = readPage(text, "page.yaml");
@@ -18,18 +18,19 @@ function reading(name: string, text = emptyPage): ReadingItem {
 
 const holes = reading("holes");
 const heads = "position,depth,direction,diameter/mm,state,reason\n";
-const none: ImportAnswers = { columns: {}, units: {}, reason: "" };
 const plan = (file: string, answers: Partial<ImportAnswers> = {}, current = heads) =>
-  planImport(holes, current, file, { ...none, ...answers });
+  planImport(holes, current, file, { ...noAnswers, ...answers });
+const oddIn = (after: ReturnType<typeof plan>["after"]) =>
+  after?.states.filter((state) => state === "odd").length;
 const faults = (file: string, answers?: Partial<ImportAnswers>, current?: string) =>
   plan(file, answers, current).faults.map(sentence);
 
 describe("a good file", () => {
   test("is read with its own delimiter, decimal mark and unit, and keeps both", () => {
-    const { text, read, rows } = plan(
+    const { text, csv, rows } = plan(
       "Position;Depth;Direction;Diameter [in]\r\n1;up outer;along;0,9848\r\n1;up outer;across;0,9847\r\n",
     );
-    expect(read).toBe("semicolon between fields, decimal comma");
+    expect(csv).toMatchObject({ delimiter: "semicolon", decimal: "comma" });
     expect(rows.map(({ fate }) => fate)).toEqual(["new", "new"]);
     expect(text).toBe(`${heads}1,up outer,along,0.9848 in,,\n1,up outer,across,0.9847 in,,\n`);
   });
@@ -54,13 +55,13 @@ describe("a good file", () => {
       .split("\n")
       .filter((line) => !line.startsWith("after rework"))
       .join("\n");
-    expect(faults(asFound)[0]).toContain("column position");
+    expect(faults(asFound)[0]).toContain("column position of holes");
     const columns = { hole_no: "position", stage: "", note: "" };
-    const { rows, skipped, text, odd } = plan(asFound, { columns });
+    const { rows, skipped, text, after } = plan(asFound, { columns });
     expect(rows.length).toBe(96);
     expect(skipped.map(({ line }) => line)).toEqual([3, 5, 8, 10, 13, 15, 18, 20]); // plain holes, nothing read
     expect(text?.split("\n")[1]).toBe("1,up outer,along,25.012,,");
-    expect(odd).toBe(0);
+    expect(oddIn(after)).toBe(0);
     expect(faults(demo, { columns }).some((words) => words.includes("hole 3, up outer, along again"))).toBe(
       true,
     );
@@ -69,15 +70,24 @@ describe("a good file", () => {
   test("a second time brings nothing new, and says so", () => {
     const file = "position,depth,direction,diameter/mm\n1,up outer,along,25.012\n";
     const after = plan(file).text;
-    expect(faults(file, {}, after)).toEqual([
+    const again = plan(file, {}, after);
+    expect(again).toMatchObject({ faults: [], asked: [], text: after });
+    expect(sentence(nothingNew(again))).toBe(
       "table: got 1 readings that are all there already, must bring something new",
-    ]);
+    );
   });
 
   test("corrects what is there only with a reason, and the first stays", () => {
     const current = `${heads}1,up outer,along,25.102,,\n`;
     const file = "position,depth,direction,diameter/mm\n1,up outer,along,25.012\n";
-    expect(plan(file, {}, current)).toMatchObject({ wantReason: 1, text: undefined, faults: [] });
+    const { rows, asked, text } = plan(file, {}, current);
+    expect(rows.map(({ fate }) => fate)).toEqual(["asked"]);
+    expect({ text, asked: asked.map(sentence) }).toEqual({
+      text: undefined,
+      asked: [
+        "line 2: got hole 1, up outer, along, which the page has already, must say why it corrects the earlier one in a column reason",
+      ],
+    });
     expect(plan(file, { reason: "digits swapped" }, current).text).toBe(
       `${current}1,up outer,along,25.012,,digits swapped\n`,
     );
@@ -85,9 +95,8 @@ describe("a good file", () => {
 
   test("tells how many readings would be odd", () => {
     const rows = ["along,25.012", "across,25.102"].map((row) => `1,up outer,${row}\n1,up split,${row}\n`);
-    expect(plan(`position,depth,direction,diameter/mm\n${rows.join("")}1,lo split,along,25.011\n`).odd).toBe(
-      2,
-    );
+    const { after } = plan(`position,depth,direction,diameter/mm\n${rows.join("")}1,lo split,along,25.011\n`);
+    expect(oddIn(after)).toBe(2);
   });
 });
 
@@ -102,56 +111,65 @@ describe("a wrong file is answered by line and leaves nothing behind", () => {
     [
       "a unit of another kind",
       "position,depth,direction,diameter/kN\n1,up outer,along,25.012\n",
-      "unit of diameter/kN",
+      "line 1, heading diameter/kN",
     ],
     [
       "duplicate keys",
       "position,depth,direction,diameter/mm\n1,up outer,along,25.012\n3,up outer,along,25.0\n1,up outer,along,25.013\n",
-      "line 4: got hole 1, up outer, along again, first in line 2",
+      "line 4: got hole 1, up outer, along again, after line 2",
     ],
     [
       "swapped columns",
       "diameter/mm,depth,direction,position\n1,up outer,along,25.012\n3,up outer,across,25.011\n",
-      "are the two columns swapped?",
+      "the heading diameter/mm stands over such tags: are the two headings swapped?",
     ],
     [
       "a place that is not expected",
       "position,depth,direction,diameter/mm\n2,up outer,along,25.012\n",
-      "line 2: got position 2, must be one of 1, 3, 5",
+      "line 2, position: got 2, must be one of 1, 3, 5",
     ],
     [
       "a word for a number",
       "position,depth,direction,diameter/mm\n1,up outer,along,about 25\n",
-      "line 2, diameter/mm: got",
+      "line 2, diameter: got",
     ],
     [
       "a row without its key",
       "position,depth,direction,diameter/mm\n,up outer,along,25.012\n",
-      "line 2: got no position",
+      "line 2, position: got nothing, must say which reading the row is",
     ],
     ["a row too short", "position,depth,direction,diameter/mm\n1,up outer,25.012\n", "line 2: got 3 fields"],
     [
       "one column twice",
       "position,depth,direction,diameter/mm,Diameter [in]\n1,up outer,along,25.012,0.98\n",
-      "column diameter a second time",
+      "headings diameter/mm and Diameter [in]: got column diameter twice",
     ],
-    ["headings alone", "position,depth,direction,diameter/mm\n", "got no reading"],
     [
       "no column of readings",
       "position,depth,direction\n1,up outer,along\n",
-      "must name at least one of diameter",
+      "must hold the column diameter of holes as well",
     ],
     [
       "an open quote",
       'position,depth,direction,diameter/mm\n1,"up outer,along,25.012\n',
       "a quote that is never closed",
     ],
-    ["nothing", "\n\n", "got no line"],
-    ["a word list", "hello", "column position"],
+    ["nothing", "\n\n", "got an empty file"],
+    ["a word list", "hello", "must hold the columns position, depth, direction and diameter of holes"],
   ])("%s", (_, file, words) => {
     const made = plan(file);
     expect(made.text).toBeUndefined();
     expect(made.faults.map(sentence).join("\n")).toContain(words);
+  });
+
+  test("headings alone bring nothing new", () => {
+    const made = plan("position,depth,direction,diameter/mm\n");
+    expect(made.text).toBe(heads);
+    expect(sentence(nothingNew(made))).toContain("got no reading");
+    const over = plan("position,depth,direction,diameter/mm\n", {}, `${heads}1,up outer,along,25.0,,\n`);
+    expect(over.faults.map(sentence)).toEqual([
+      "line 1: got headings with no row below, must have at least one row",
+    ]);
   });
 
   test("100 000 rows", () => {
@@ -183,8 +201,11 @@ describe("a wrong file is answered by line and leaves nothing behind", () => {
         ),
     );
     const file = "position,depth,direction,diameter/mm\n1,up outer,along,25.012\n";
-    expect(planImport(plain, plain.rows, file, none)).toMatchObject({ text: undefined, wantReason: 1 });
-    const made = planImport(plain, plain.rows, file, { ...none, reason: "digits swapped" });
+    expect(planImport(plain, plain.rows, file, noAnswers)).toMatchObject({
+      text: undefined,
+      asked: [{ code: "no-reason" }],
+    });
+    const made = planImport(plain, plain.rows, file, { ...noAnswers, reason: "digits swapped" });
     expect(made.text).toMatch(
       /diameter\/mm,reason\n1,up outer,along,25.102,\n1,up outer,along,25.012,digits swapped\n$/,
     );
@@ -194,12 +215,12 @@ describe("a wrong file is answered by line and leaves nothing behind", () => {
 describe("the bytes of a file", () => {
   const bytes = (...values: number[]) => new Uint8Array(values);
   test.each([
-    ["a spreadsheet", bytes(0x50, 0x4b, 3, 4, 20, 0), "a spreadsheet or zip file"],
+    ["a spreadsheet", bytes(0x50, 0x4b, 3, 4, 20, 0), "a spreadsheet or a zip file"],
     ["a PDF", new TextEncoder().encode("%PDF-1.7"), "a PDF"],
     ["bytes with zeros", bytes(1, 2, 0, 4), "bytes that are no text"],
-    ["another encoding", bytes(0x31, 0x2c, 0xb0, 0x43), "not UTF-8"],
+    ["another encoding", bytes(0x31, 0x2c, 0xb0, 0x43), "no UTF-8 text"],
   ])("%s is named for what it is", (_, found, words) => {
-    const text = textOfBytes(found, "file.csv");
+    const text = textOfBytes(found);
     expect(isProblem(text) && sentence(text)).toContain(words);
   });
   test("UTF-8 with or without its mark and UTF-16 are text", () => {
@@ -209,8 +230,8 @@ describe("the bytes of a file", () => {
       0xfe,
       ...heading.split("").flatMap((c) => [c.charCodeAt(0) & 255, c.charCodeAt(0) >> 8]),
     );
-    expect(textOfBytes(new TextEncoder().encode(heading), "a")).toBe(heading);
-    expect(textOfBytes(new TextEncoder().encode(`\uFEFF${heading}`), "a")).toBe(heading);
-    expect(textOfBytes(wide, "a")).toBe(heading);
+    expect(textOfBytes(new TextEncoder().encode(heading))).toBe(heading);
+    expect(textOfBytes(new TextEncoder().encode(`\uFEFF${heading}`))).toBe(heading);
+    expect(textOfBytes(wide)).toBe(heading);
   });
 });

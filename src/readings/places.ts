@@ -1,8 +1,9 @@
 // The readings that a table wants, in order: one step for each place and each column to be read there.
-import type { ColumnKind, ReadingItem } from "../../document/item.ts";
-import { inWords, keyColumns, type Place, placeWords } from "../../document/place-words.ts";
-import { remarkColumns } from "../../document/reading-table.ts";
-import type { ReadingState, TableValue } from "../../engine/line.ts";
+import type { ColumnKind, ReadingItem } from "../document/item.ts";
+import { inWords, keyColumns, type Place, placeWords } from "../document/place-words.ts";
+import { counts } from "../engine/by-key.ts";
+import type { ReadingState, TableValue } from "../engine/line.ts";
+import { isRemark, whyBlank } from "./remarks.ts";
 
 export interface Step {
   readonly id: string;
@@ -20,9 +21,6 @@ export interface Step {
   /** Why nothing could be read, or why it was set aside. */
   readonly reason: string;
 }
-
-/** Columns that say something of a reading and are none themselves: state, reason, by. */
-export const isRemark = (name: string): boolean => Object.hasOwn(remarkColumns, name);
 
 /** "gauge slipped, fitter B": why, and who said so. */
 export function reasonOf(table: TableValue, row: number): string {
@@ -81,28 +79,14 @@ function stepAt({ item, table, id, place, row, column, columns }: At): Step {
       row === undefined
         ? ""
         : text === "" && state !== "set aside"
-          ? whyBlank(table, row, column, columns)
+          ? whyBlank(
+              textAt(table, "reason", row),
+              column,
+              columns,
+              columns.some((name) => textAt(table, name, row) !== ""),
+            )
           : textAt(table, "reason", row),
   };
-}
-
-/** Begins why nothing could be read; where a row has several columns, the one that it was stands before it. */
-export const notRead = "not read";
-
-export const isNotRead = (reason: string): boolean => /(^| )not read:/.test(reason);
-
-/** Remarks of a row, one after the other: "wrench not read: no tag on it; zero was off". */
-export const saidOf = (reason: string): readonly string[] => reason.split("; ").filter((part) => part !== "");
-
-/** Why this column of a row is blank. The reason of a correction explains no blank beside it. */
-function whyBlank(table: TableValue, row: number, column: string, columns: readonly string[]): string {
-  const reason = textAt(table, "reason", row);
-  const said = saidOf(reason);
-  if (columns.length < 2 || said.some((part) => part.startsWith(notRead))) return reason;
-  const own = said.find((part) => part.startsWith(`${inWords(column)} ${notRead}`));
-  if (own !== undefined) return own;
-  const isBegun = columns.some((name) => textAt(table, name, row) !== "");
-  return isBegun || said.some(isNotRead) ? "" : reason;
 }
 
 /** A row may be odd by one of its columns; the others of it are read as any. */
@@ -133,13 +117,11 @@ function rowsByPlace(keys: readonly string[], table: TableValue) {
     const id = idOf(place);
     if (!current.has(id)) places.push(place);
     const before = current.get(id);
-    if (counts(table, row) || before === undefined || !counts(table, before)) current.set(id, row);
+    const isCounted = (at: number) => counts(table.states[at] ?? "missing");
+    if (isCounted(row) || before === undefined || !isCounted(before)) current.set(id, row);
   }
   return { current, places };
 }
-
-const counts = (table: TableValue, row: number): boolean =>
-  table.states[row] !== "set aside" && table.states[row] !== "corrected";
 
 /** The next reading to take after this one, round to the start; what cannot be read is not asked for again. */
 export function nextWanted(steps: readonly Step[], after: number): number | undefined {
