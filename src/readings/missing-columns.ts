@@ -7,8 +7,8 @@ import { keyColumns } from "../document/place-words.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { unit } from "../units/unit.ts";
+import { listed } from "../words.ts";
 import type { ImportColumn } from "./import-columns.ts";
-import { inList } from "./in-list.ts";
 import { askedColumns } from "./places.ts";
 import type { Table } from "./table.ts";
 
@@ -33,7 +33,7 @@ export function missingColumns(
     got: `the headings ${shortened(heads)}`,
     must: isAny
       ? `hold at least one of ${missing.join(", ")} of ${item.name}`
-      : `hold the ${missing.length === 1 ? "column" : "columns"} ${inList(missing)} of ${item.name} as well`,
+      : `hold the ${missing.length === 1 ? "column" : "columns"} ${listed(missing)} of ${item.name} as well`,
     hint: hintFor({
       item,
       missing,

@@ -114,7 +114,7 @@ nothing is written yet: --write puts it into the page
     expect(data).toMatchObject({ afterwards: { states: { odd: 4 } } });
     const far = `${heads}7,along,998,,\n`;
     expect((await at.readings(["holes", "--in", "-"], far)).err).toBe(
-      "standard input · line 2, diameter: got 998 mm, must be near the other readings, which lie about 25.02 mm; it may stand in the wrong column, or in another unit; --as-read takes it as it is\n",
+      "standard input · line 2, diameter: got 998 mm, must be near the other readings, which lie about 25.0195 mm; it may stand in the wrong column, or in another unit; --as-read takes it as it is\n",
     );
     expect((await at.readings(["holes", "--in", "-", "--as-read"], far)).exit).toBe(0);
   });

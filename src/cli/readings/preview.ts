@@ -2,11 +2,11 @@
 import type { ReadingItem } from "../../document/item.ts";
 import { isProblem } from "../../problem.ts";
 import { openColumn } from "../../readings/import-columns.ts";
-import { firstFew } from "../../readings/in-list.ts";
 import type { Fate, ImportPlan, PlannedRow } from "../../readings/plan-import.ts";
 import { rowName } from "../../readings/same-reading.ts";
 import { columnNamed, type Row, withUnit } from "../../readings/table.ts";
 import { columns } from "../columns.ts";
+import { firstFew } from "./first-few.ts";
 import { countsOf, countWords } from "./reading-summary.ts";
 
 export interface Shown {

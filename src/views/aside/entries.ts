@@ -2,9 +2,10 @@
 import type { Item, Page, ReadingItem } from "../../document/item.ts";
 import { readPage } from "../../document/read.ts";
 import { type Difference, keptBesides } from "../../readings/row-places.ts";
+import { counted, listed } from "../../words.ts";
 import type { Aside } from "../kept.ts";
 import { givenOfSource, sourceKey } from "../source-key.ts";
-import { counted, labelOf } from "../words.ts";
+import { labelOf } from "../words.ts";
 
 export interface Entry {
   /** The given, its source, or the reading it was typed into. */
@@ -82,7 +83,7 @@ export function countedEntries(entries: readonly Entry[]): string {
     values.length > 0 && counted(values.length, "value"),
     sources.length > 0 && counted(sources.length, "source"),
   ].filter((part) => part !== false);
-  return parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+  return listed(parts);
 }
 
 /** Rows that cannot be held against the page are counted as they stand, below their heading. */
