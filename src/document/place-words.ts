@@ -8,6 +8,17 @@ export const inWords = (name: string): string => name.replaceAll(/([A-Z])/g, " $
 export const keyColumns = (item: ReadingItem): readonly string[] =>
   item.key ?? Object.keys(item.expect ?? {});
 
+/** Every combination of the expected values of these columns, in the order of the page. */
+export function expectedRows(
+  { expect = {} }: ReadingItem,
+  names = Object.keys(expect),
+): readonly Readonly<Record<string, string>>[] {
+  let rows: Record<string, string>[] = [{}];
+  for (const name of names)
+    rows = rows.flatMap((before) => (expect[name] ?? []).map((value) => ({ ...before, [name]: value })));
+  return rows;
+}
+
 /** What one row of a reading is: the reading's own name in the singular, else its key column. */
 export function nounOf(item: ReadingItem, key: string): string {
   const single = /^([a-z]+[^s])s$/.exec(item.name)?.[1];

@@ -3,8 +3,8 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import type { Kind } from "../units/kind.ts";
 import { oneValue, type Quantity } from "../units/quantity.ts";
 import { type Unit, unit } from "../units/unit.ts";
-import { kindOfQuantity, meantBy, unitHint } from "./column-heading.ts";
-import { type CsvTable, type Heading, readCsv } from "./csv.ts";
+import { isQuantity, meantBy, unitHint } from "./column-heading.ts";
+import { type CsvReading, type CsvTable, readCsv } from "./csv.ts";
 import { isBare, pointed } from "./decimal-mark.ts";
 import type { ColumnKind, DecimalMark, ReadingItem } from "./item.ts";
 import { toCamelCase } from "./names.ts";
@@ -42,13 +42,12 @@ function columnsOf(item: ReadingItem, heads: Heads): readonly (readonly [string,
   return [...Object.entries(item.columns), ...remarks];
 }
 
+/** The rows of a page as they are written. */
+export const readRows = ({ columns, delimiter, decimal }: ReadingItem, rows: string): CsvReading =>
+  readCsv(rows, { delimiter, decimal, isNumeric: (heading) => isQuantity(meantBy(heading, columns)?.kind) });
+
 export function readingTable(item: ReadingItem, file?: string): ReadingTable {
-  const isNumeric = (heading: Heading) => kindOfQuantity(meantBy(heading, item.columns)?.kind) !== undefined;
-  const { table, problems } = readCsv(item.rows, {
-    delimiter: item.delimiter,
-    decimal: item.decimal,
-    isNumeric,
-  });
+  const { table, problems } = readRows(item, item.rows);
   const shift = item.rowsLine === undefined ? 0 : item.rowsLine - 1;
   const where = (line?: number) =>
     file === undefined || item.rowsLine === undefined

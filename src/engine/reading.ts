@@ -1,6 +1,7 @@
 // A reading item as columns, each row with its state. A blank stays missing; a later row with the same
 // key corrects the earlier one and says why; nothing is ever dropped.
 import type { ReadingItem } from "../document/item.ts";
+import { expectedRows } from "../document/place-words.ts";
 import { type ReadingTable, readingTable } from "../document/reading-table.ts";
 import { grouped } from "../grouped.ts";
 import { median } from "../median.ts";
@@ -10,7 +11,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { oneValue, type Quantity } from "../units/quantity.ts";
 import { atMost } from "../verdict.ts";
 import { counts } from "./by-key.ts";
-import type { LineValue, ReadingState, SetAside, TableColumn } from "./line.ts";
+import type { LineValue, ReadingState, SetAside, TableColumn, TableValue } from "./line.ts";
 
 export function readingValue(item: ReadingItem, rows: string, file: string): LineValue | Problem {
   const table = readingTable({ ...item, rows }, file);
@@ -204,14 +205,10 @@ export const isBeyond = (value: number, middle: number, most: number): boolean =
   !atMost(Math.abs(value - middle), most, Math.max(Math.abs(value), Math.abs(middle)));
 
 /** Every combination of the expected values that no row has. */
-function wantedRows(item: ReadingItem, columns: readonly TableColumn[]): Record<string, string>[] {
-  const expected = Object.entries(item.expect ?? {});
-  if (expected.length === 0) return [];
-  const names = expected.map(([name]) => name);
+function wantedRows(item: ReadingItem, columns: readonly TableColumn[]): TableValue["wanted"] {
+  const names = Object.keys(item.expect ?? {});
+  if (names.length === 0) return [];
   const rows = columns[0]?.typed.length ?? 0;
   const there = new Set(Array.from({ length: rows }, (_, row) => keyOf(columns, names, row)));
-  let combinations: Record<string, string>[] = [{}];
-  for (const [name, values] of expected)
-    combinations = combinations.flatMap((before) => values.map((value) => ({ ...before, [name]: value })));
-  return combinations.filter((wanted) => !there.has(names.map((name) => wanted[name]).join(" · ")));
+  return expectedRows(item).filter((wanted) => !there.has(names.map((name) => wanted[name]).join(" · ")));
 }

@@ -3,7 +3,7 @@
 import { kindOfQuantity, meantBy, parted, unitSaid } from "../document/column-heading.ts";
 import type { Heading } from "../document/csv.ts";
 import type { ColumnKind, ReadingItem } from "../document/item.ts";
-import { keyColumns } from "../document/place-words.ts";
+import { expectedRows, keyColumns } from "../document/place-words.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { unit } from "../units/unit.ts";
 import { askedColumns } from "./places.ts";
@@ -59,12 +59,9 @@ const normal = (text: string): string =>
 function placeHeadings(item: ReadingItem): ReadonlyMap<string, Fields> {
   const rest = keyColumns(item).slice(1);
   if (rest.length === 0 || askedColumns(item).length !== 1) return new Map();
-  let places: Record<string, string>[] = [{}];
-  for (const key of rest)
-    places = places.flatMap((before) =>
-      (item.expect?.[key] ?? []).map((value) => ({ ...before, [key]: value })),
-    );
-  return new Map(places.map((place) => [normal(rest.map((key) => place[key]).join(" ")), place]));
+  return new Map(
+    expectedRows(item, rest).map((place) => [normal(rest.map((key) => place[key]).join(" ")), place]),
+  );
 }
 
 function placeNamed(head: Heading, places: ReadonlyMap<string, Fields>) {

@@ -1,6 +1,6 @@
 // The readings that a table wants, in order: one step for each place and each column to be read there.
 import type { ColumnKind, ReadingItem } from "../document/item.ts";
-import { inWords, keyColumns, type Place, placeWords } from "../document/place-words.ts";
+import { expectedRows, inWords, keyColumns, type Place, placeWords } from "../document/place-words.ts";
 import { counts } from "../engine/by-key.ts";
 import type { ReadingState, TableValue } from "../engine/line.ts";
 import { isRemark, whyBlank } from "./remarks.ts";
@@ -37,9 +37,18 @@ export const askedColumns = (item: ReadingItem): readonly string[] =>
 export const textAt = (table: TableValue, column: string, row: number): string =>
   table.columns.find((one) => one.name === column)?.typed[row] ?? "";
 
+/** The key columns of a row; of a table without any, the row itself. */
+export function placeOf(item: ReadingItem, textIn: (key: string) => string, row: number): Place {
+  const keys = keyColumns(item);
+  return keys.length > 0 ? keys.map((key) => [key, textIn(key)]) : [["row", `${row + 1}`]];
+}
+
+export const placeOfRow = (item: ReadingItem, table: TableValue, row: number): Place =>
+  placeOf(item, (key) => textAt(table, key, row), row);
+
 export function stepsOf(item: ReadingItem, table: TableValue): readonly Step[] {
   const keys = keyColumns(item);
-  const rows = rowsByPlace(keys, table);
+  const rows = currentRows(item, table);
   const places = new Map<string, Place>();
   for (const place of [...expectedPlaces(item, keys), ...rows.places]) places.set(idOf(place), place);
   const columns = askedColumns(item);
@@ -99,21 +108,16 @@ export const idOf = (place: Place): string => place.map(([, value]) => value).jo
 
 /** Every combination of the expected values, in the order of the page. */
 function expectedPlaces(item: ReadingItem, keys: readonly string[]): readonly Place[] {
-  const expected = Object.entries(item.expect ?? {});
-  if (expected.length === 0 || !keys.every((key) => item.expect?.[key])) return [];
-  let places: Record<string, string>[] = [{}];
-  for (const [column, values] of expected)
-    places = places.flatMap((before) => values.map((value) => ({ ...before, [column]: value })));
-  return places.map((place) => keys.map((key) => [key, place[key] ?? ""]));
+  if (Object.keys(item.expect ?? {}).length === 0 || !keys.every((key) => item.expect?.[key])) return [];
+  return expectedRows(item).map((place) => keys.map((key) => [key, place[key] ?? ""]));
 }
 
 /** Places that have rows, and the row that counts at each: the last that is not corrected. */
-function rowsByPlace(keys: readonly string[], table: TableValue) {
+function currentRows(item: ReadingItem, table: TableValue) {
   const current = new Map<string, number>();
   const places: Place[] = [];
   for (let row = 0; row < table.rows; row += 1) {
-    const place: Place =
-      keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
+    const place = placeOfRow(item, table, row);
     const id = idOf(place);
     if (!current.has(id)) places.push(place);
     const before = current.get(id);

@@ -1,11 +1,11 @@
 // Two texts of the same reading merged place by place: the file was corrected while readings were entered elsewhere,
 // and neither may write over the other. Worth is compared, not spelling.
 import type { ReadingItem } from "../document/item.ts";
-import { keyColumns, placeWords } from "../document/place-words.ts";
+import { keyColumns } from "../document/place-words.ts";
 import { isProblem } from "../problem.ts";
 import { edited } from "./edited.ts";
 import { isRemark, isSetAside, remarks, saying } from "./remarks.ts";
-import { placeOf, rowsByPlace } from "./same-reading.ts";
+import { rowName, rowsByPlace } from "./same-reading.ts";
 import { columnNamed, type Fields, has, openTable, type Row, type Table, withUnit } from "./table.ts";
 
 /** The same for rows that say the same. */
@@ -50,7 +50,8 @@ export function mergedRows(
   for (const [id, here] of k ?? []) {
     const [was, there] = [b?.get(id), f?.get(id)];
     const [mine, its, first] = [here, there, was].map((rows) => said(rows, "worth"));
-    if (said(here, "texts") === said(was, "texts") || mine === its) continue;
+    if (said(here, "texts") === said(was, "texts")) continue;
+    if (mine === its && said(there, "texts") !== said(was, "texts")) continue;
     if (its !== first || here.length < (there?.length ?? 0)) {
       if (mine !== first) open += 1;
       continue;
@@ -104,7 +105,7 @@ export function keptBesides(
     );
     return [
       {
-        place: placeWords(item, placeOf(item, mine.texts, mine.index)),
+        place: rowName(item, mine),
         page: its ? rowWords(theirs, its) : "",
         kept: rowWords(ours, mine),
         readings: Math.max(1, differ.length),

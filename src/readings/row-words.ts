@@ -1,21 +1,18 @@
 // What is said of single readings: where they stand, what replaced them and why.
+import { isBare } from "../document/decimal-mark.ts";
 import type { ReadingItem } from "../document/item.ts";
-import { inWords, keyColumns, type Place, placeWords } from "../document/place-words.ts";
+import { inWords, placeWords } from "../document/place-words.ts";
 import type { TableValue } from "../engine/line.ts";
+import { isNumeric } from "../engine/reading.ts";
 import { isProblem } from "../problem.ts";
 import { unit, unitLabel } from "../units/unit.ts";
-import { textAt } from "./places.ts";
+import { placeOfRow, textAt } from "./places.ts";
 
 /** Column heads as d / mm. */
 export function headWords(name: string, unitText: string | undefined): string {
   const found = unitText === undefined ? undefined : unit(unitText);
   const label = found && !isProblem(found) ? unitLabel(found) : (unitText ?? "");
   return label === "" ? inWords(name) : `${inWords(name)} / ${label}`;
-}
-
-export function placeOfRow(item: ReadingItem, table: TableValue, row: number): Place {
-  const keys = keyColumns(item);
-  return keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
 }
 
 export const rowWords = (item: ReadingItem, table: TableValue, row: number): string =>
@@ -30,19 +27,16 @@ export function replacedBy(table: TableValue, row: number): number | undefined {
   return undefined;
 }
 
-/** Columns of numbers. */
-export const measured = (table: TableValue) =>
-  table.columns.filter((column) => column.kind !== "tag" && column.kind !== "text");
-
 /** As typed, with the unit of its heading where it names none of its own. */
 export function withUnit(text: string, unitText: string | undefined): string {
   const head = headWords("", unitText).replace(/^ \/ /, "");
-  return /^[-+\u2212]?[\d.,]+$/.test(text) && head !== "" ? `${text} ${head}` : text;
+  return isBare(text) && head !== "" ? `${text} ${head}` : text;
 }
 
 /** The numbers of a row with their units: "25.012 mm". */
 export function valuesOfRow(table: TableValue, row: number): string {
-  return measured(table)
+  return table.columns
+    .filter(isNumeric)
     .map((column) => withUnit(column.typed[row] ?? "", column.unit))
     .filter((text) => text !== "")
     .join(", ");

@@ -4,9 +4,11 @@ import type { ReadingItem } from "../document/item.ts";
 import type { Place } from "../document/place-words.ts";
 import { keyColumns, placeWords } from "../document/place-words.ts";
 import { grouped } from "../grouped.ts";
-import type { Fields, Row, Table } from "./table.ts";
+import { placeOf } from "./places.ts";
+import type { Row, Table } from "./table.ts";
 
 type Worth = Pick<Row, "worth">;
+type At = Pick<Row, "texts" | "index">;
 
 /** One text for each reading; rows of a table without a key are told apart by all they hold. */
 export const idOf = (item: ReadingItem, columns: readonly string[], { worth }: Worth): string =>
@@ -25,24 +27,19 @@ export const fillsBlanks = (row: Worth, other: Worth): boolean =>
     ([name, worth]) => ["", worth].includes(other.worth[name] ?? "") || worth === "",
   );
 
-/** The key columns of a row; of a table without any, the row itself. */
-export function placeOf(item: ReadingItem, texts: Fields, index: number): Place {
-  const keys = keyColumns(item);
-  return keys.length > 0 ? keys.map((key) => [key, texts[key] ?? ""]) : [["row", `${index + 1}`]];
-}
+export const placeOfTexts = (item: ReadingItem, { texts, index }: At): Place =>
+  placeOf(item, (key) => texts[key] ?? "", index);
 
 /** "hole 1, up outer, along"; without a key all that the row holds. */
-export const rowName = (item: ReadingItem, { texts, index }: Pick<Row, "texts" | "index">): string =>
+export const rowName = (item: ReadingItem, row: At): string =>
   keyColumns(item).length > 0
-    ? placeWords(item, placeOf(item, texts, index))
-    : Object.values(texts)
+    ? placeWords(item, placeOfTexts(item, row))
+    : Object.values(row.texts)
         .filter((text) => text !== "")
         .join(", ");
 
 /** The rows of each place, in the order in which the places come. */
 export const rowsByPlace = ({ item, rows }: Table): ReadonlyMap<string, readonly Row[]> =>
-  grouped(rows, ({ texts, index }) =>
-    placeOf(item, texts, index)
-      .map(([, value]) => value)
-      .join("\u0000"),
-  );
+  grouped(rows, (row) => idOfPlace(placeOfTexts(item, row)));
+
+export const idOfPlace = (place: Place): string => place.map(([, value]) => value).join("\u0000");

@@ -4,7 +4,7 @@ import type { ReadingItem } from "../document/item.ts";
 import { keyColumns } from "../document/place-words.ts";
 import type { Line } from "../engine/line.ts";
 import { isProblem } from "../problem.ts";
-import { type Step, textAt } from "./places.ts";
+import { idOf, placeOfRow, type Step, textAt } from "./places.ts";
 
 /** The steps, each that is missing here and stands in another table of the same places with where and why. */
 export function standsElsewhere(
@@ -21,12 +21,11 @@ export function standsElsewhere(
     for (const [row, state] of value.states.entries()) {
       const why = textAt(value, "reason", row);
       if (why === "" || (state !== "entered" && state !== "odd")) continue;
-      const place = keys.map((key) => textAt(value, key, row)).join("·");
-      reasons.set(place, `stands in ${other.says ?? other.name}: ${why}`);
+      reasons.set(idOf(placeOfRow(item, value, row)), `stands in ${other.says ?? other.name}: ${why}`);
     }
   }
   return steps.map((step) => {
-    const reason = reasons.get(step.place.map(([, value]) => value).join("·"));
+    const reason = reasons.get(idOf(step.place));
     const isOpen = step.state === "missing" && step.reason === "" && !step.optional;
     return isOpen && reason !== undefined ? { ...step, reason } : step;
   });

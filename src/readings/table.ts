@@ -2,10 +2,10 @@
 // 25.010 mm and 25.01 mm are known to be the same reading. It is changed as data and written as text only at the end
 // (edited.ts). The page's own rows; a file's are brought into the same form (file-rows.ts).
 import { headingFor, isQuantity, kindOfQuantity, meantBy, unitHint } from "../document/column-heading.ts";
-import { type CsvTable, delimiters, readCsv } from "../document/csv.ts";
+import { type CsvTable, delimiters } from "../document/csv.ts";
 import { isBare, pointed } from "../document/decimal-mark.ts";
 import type { ColumnKind, ReadingItem } from "../document/item.ts";
-import { remarkColumns } from "../document/reading-table.ts";
+import { readRows, remarkColumns } from "../document/reading-table.ts";
 import { guarded } from "../document/write-csv.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { oneValue } from "../units/quantity.ts";
@@ -62,9 +62,7 @@ export function openTable(
 ): Table | Problem {
   const known = { ...remarkColumns, ...item.columns };
   const begun = text.trim() === "" ? headingsOf(item, units) : text;
-  const { delimiter, decimal } = item;
-  const isNumeric = (head: CsvTable["headings"][number]) => isQuantity(meantBy(head, known)?.kind);
-  const { table: csv, problems } = readCsv(begun, { delimiter, decimal, isNumeric });
+  const { table: csv, problems } = readRows(item, begun);
   if (!csv) return problems[0] ?? problem({ code: "csv", what: item.name, must: "be a table" });
   const faults: Problem[] = [];
   const columns = csv.headings.flatMap((heading, at): Column[] => {

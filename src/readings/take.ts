@@ -6,7 +6,7 @@ import type { Problem } from "../problem.ts";
 import { changedRows } from "./edited.ts";
 import { askedColumns, type Step } from "./places.ts";
 import { isNotRead, notRead, saidOf, saying } from "./remarks.ts";
-import { placeOf } from "./same-reading.ts";
+import { idOfPlace, placeOfTexts } from "./same-reading.ts";
 import { type Fields, has, type Table } from "./table.ts";
 
 export interface Taken {
@@ -54,11 +54,11 @@ export const correct = (
 /** Keeps the value and takes it out of use; what it corrected before stays out of use with it. */
 export const setAside = ({ item, rows, step }: Taken, reason: string, by: string): string | Problem =>
   changedRows(item, rows, (table) => {
-    const place = (texts: Fields, row: number) => placeOf(item, texts, row).flat().join("\u0000");
-    const here = place(textsAt(table, step.row), step.row ?? -1);
+    const here = table.rows[step.row ?? -1];
+    const place = here && idOfPlace(placeOfTexts(item, here));
     const same = table.rows.filter(
-      ({ texts, index }) =>
-        place(texts, index) === here && (index === step.row || (texts["state"] ?? "") === ""),
+      (row) =>
+        row === here || (idOfPlace(placeOfTexts(item, row)) === place && (row.texts["state"] ?? "") === ""),
     );
     const aside = ({ texts }: Table["rows"][number]): Fields => ({
       state: "set aside",

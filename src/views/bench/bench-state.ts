@@ -1,6 +1,7 @@
 // What the entry knows: the places in order, where it stands, and what typed figures would mean there.
 
 import { isQuantity } from "../../document/column-heading.ts";
+import { isBare } from "../../document/decimal-mark.ts";
 import type { ReadingItem } from "../../document/item.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
@@ -73,9 +74,9 @@ export function meaningOf(step: Step, typed: string, front: Front | undefined): 
     });
   if (!isQuantity(step.kind) || step.kind === "tag" || step.kind === "text")
     return { text: found.text, value: undefined, byFront: false };
-  const isBare = /^[-+\u2212]?[\d.,]+$/.test(found.text);
-  const text = isBare ? found.text.replace(",", ".") : found.text;
-  const value = oneValue(isBare && step.unit !== undefined ? `${text} ${step.unit}` : text, step.kind);
+  const isNumber = isBare(found.text);
+  const text = isNumber ? found.text.replace(",", ".") : found.text;
+  const value = oneValue(isNumber && step.unit !== undefined ? `${text} ${step.unit}` : text, step.kind);
   return isProblem(value) ? value : { text, value, byFront: found.byFront };
 }
 
