@@ -82,9 +82,9 @@ function fieldText(field: string, from: Column, to: Column, { decimal }: CsvTabl
   if (from.name === "state" && isWorkedOut(typed)) return "";
   if (typed === "" || !isQuantity(from.kind)) return typed;
   const number = pointed(typed, decimal);
-  const read = isProblem(number) ? number : from.read(number);
-  if (isProblem(number) || isProblem(read))
-    return isProblem(read) ? read.with({ got: read.got ?? typed }) : typed;
+  if (isProblem(number)) return number;
+  const read = from.read(number);
+  if (isProblem(read)) return read.with({ got: read.got?.replace(number, typed) ?? typed });
   return from.unit?.text === to.unit?.text ? number : withUnit(number, from.unit);
 }
 
