@@ -1,10 +1,11 @@
-// A reading as CSV, the same bytes each time: every row with its fields as typed, units in the heads,
+// A reading as CSV, the same bytes each time: every row with its fields as typed and its state, units in the heads,
 // a comma between the fields and a point for the decimal mark, whatever the page has.
 import type { ReadingItem } from "../document/item.ts";
 import { writeCsv } from "../document/write-csv.ts";
+import { readingValue } from "../engine/reading.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { remarks } from "./remarks.ts";
-import { columnNamed, fieldFaults, has, headingOf, openTable, type Row } from "./table.ts";
+import { columnNamed, fieldFaults, has, headingOf, openTable, type Row, type Table } from "./table.ts";
 
 export interface ReadingCsv {
   readonly csv: string;
@@ -18,8 +19,11 @@ export function readingCsv(item: ReadingItem, rows: string, sorted: boolean): Re
   if (isProblem(table)) return table.at(item.name);
   const [wrong] = [...table.faults, ...fieldFaults(table)];
   if (wrong) return wrong.at(item.name);
+  const states = statesOf(item, table);
   const own = Object.keys(item.columns);
-  const names = [...own, ...remarks.filter((name) => !own.includes(name) && has(table, name))];
+  const isSaid = (name: string) =>
+    has(table, name) || (name === "state" && states.some((state) => state !== ""));
+  const names = [...own, ...remarks.filter((name) => !own.includes(name) && isSaid(name))];
   const heads = names.map((name) => {
     const found = columnNamed(table, name);
     return found ? headingOf(found) : name;
@@ -27,9 +31,18 @@ export function readingCsv(item: ReadingItem, rows: string, sorted: boolean): Re
   const listed = sorted ? byKey(item, table.rows) : table.rows;
   const csv = writeCsv(
     heads,
-    listed.map(({ texts }) => names.map((name) => texts[name] ?? "")),
+    listed.map(({ texts, index }) =>
+      names.map((name) => texts[name] || (name === "state" ? (states[index] ?? "") : "")),
+    ),
   );
   return { csv, rows: listed.length, columns: names.length };
+}
+
+/** What the page works out of its rows stands beside them, or a corrected reading would be counted by who opens the file. */
+function statesOf({ rowsLine: _line, ...item }: ReadingItem, { text }: Table): readonly string[] {
+  const value = readingValue(item, text, item.name);
+  if (isProblem(value) || value.type !== "table") return [];
+  return value.states.map((state) => (state === "entered" ? "" : state));
 }
 
 const noKey = (item: ReadingItem): Problem =>

@@ -95,7 +95,7 @@ describe("out", () => {
   it("writes the same bytes each time, fields as typed, to a file and to standard output", async () => {
     const { out } = await at.readings(["holes", "--out", "-"]);
     expect(out).toBe(
-      `${heads}1,along,25.010,,\n1,across,25.011,,\n3,along,25.034,,\n3,across,,,\n5,along,25.019,,\n5,across,25.045,,\n5,across,25.020,,"gauge was warm, read again"\n5,along,26.019,set aside,slip of the pen\n`,
+      `${heads}1,along,25.010,,\n1,across,25.011,,\n3,along,25.034,,\n3,across,,missing,\n5,along,25.019,,\n5,across,25.045,corrected,\n5,across,25.020,,"gauge was warm, read again"\n5,along,26.019,set aside,slip of the pen\n`,
     );
     expect(await at.readings(["holes", "--out", "holes.csv"])).toEqual({
       exit: 0,

@@ -239,7 +239,7 @@ test("a table goes out as CSV, the same bytes each time", async () => {
     "position,depth,direction,diameter/mm,state,reason",
     "1,upper outer,along,25.012,,",
     "1,upper outer,across,25.011,,",
-    "1,upper split,along,25.111,,",
+    "1,upper split,along,25.111,corrected,",
   ]);
   expect(await save()).toEqual(first);
 });
