@@ -1,6 +1,6 @@
 // Things with the same key together, in the order in which the keys come.
-export function grouped<T>(things: Iterable<T>, keyOf: (thing: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
+export function grouped<T, K>(things: Iterable<T>, keyOf: (thing: T) => K): Map<K, T[]> {
+  const groups = new Map<K, T[]>();
   for (const thing of things) {
     const key = keyOf(thing);
     const group = groups.get(key);

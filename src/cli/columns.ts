@@ -38,7 +38,7 @@ export function alignFigures(texts: readonly string[]): string[] {
 }
 
 /** Breaks at spaces so that no line is wider than `width`; following lines are indented. */
-export function wrap(text: string, width: number, hang = "  "): string {
+function wrap(text: string, width: number, hang = "  "): string {
   if (widthOf(text) <= width) return text;
   const lead = /^ */.exec(text)?.[0] ?? "";
   const lines: string[] = [];

@@ -1,11 +1,11 @@
 // A solution as data for --json.
 import { plain, symbolOf } from "../formula/show.ts";
 import type { Solution } from "../methods/solution.ts";
+import { valueRecord } from "../report/values.ts";
 import { cite } from "../source.ts";
 import { evidenceFor, noPublishedCheck } from "./evidence.ts";
 import { problemRecord } from "./outcome.ts";
 import type { OutputUnits } from "./output-units.ts";
-import { valueRecord } from "./values.ts";
 
 export const solveRecord = (solution: Solution, units: OutputUnits) => ({
   method: solution.method,

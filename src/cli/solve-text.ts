@@ -2,13 +2,14 @@
 import { plain, symbolOf } from "../formula/show.ts";
 import { isRecordOnly, type OutputValue } from "../methods/field.ts";
 import type { AnyMethod } from "../methods/index.ts";
-import type { Solution, WorkedStep } from "../methods/solution.ts";
+import type { Solution } from "../methods/solution.ts";
+import { stepLines, stepName } from "../report/step-words.ts";
+import { valueRecord } from "../report/values.ts";
 import { cite } from "../source.ts";
 import { alignFigures, columns, widthOf } from "./columns.ts";
 import { evidenceFor, noPublishedCheck } from "./evidence.ts";
 import { worded } from "./outcome.ts";
 import type { OutputUnits } from "./output-units.ts";
-import { valueRecord } from "./values.ts";
 
 export function solveText(m: AnyMethod, solution: Solution, units: OutputUnits): string[] {
   const section = (title: string, body: readonly string[]): string[] =>
@@ -20,7 +21,7 @@ export function solveText(m: AnyMethod, solution: Solution, units: OutputUnits):
     ...outputLines(m, solution, units),
     ...section("does not hold", spoiltLines(solution)),
     ...section("warnings", listed(solution.warnings.map(worded))),
-    ...section("working", workingLines(solution.working, units)),
+    ...section("working", workingLines(solution, units)),
     ...section("notes", listed(solution.notes)),
     ...section("sources", listed(solution.sources.map(cite))),
     ...uncheckedLine(m.id),
@@ -68,22 +69,16 @@ function listLines(value: OutputValue, units: OutputUnits): string[] {
   return columns([["", ...names], ...rows], "    ");
 }
 
-/** Symbols, numbers, result on lines of their own; a step that only names a number needs one. */
-function workingLines(working: readonly WorkedStep[], units: OutputUnits): string[] {
-  return working.flatMap((step) => {
+/** Symbols, numbers, result on lines of their own. */
+function workingLines(solution: Solution, units: OutputUnits): string[] {
+  return solution.working.flatMap((step) => {
     const symbol = plain(symbolOf(step.symbol));
-    const row = step.name.lastIndexOf(" · "); // "frusta 2 · stiffness": one row of a list
-    const says =
-      (row < 0 ? "" : step.name.slice(0, row + 3)) + (step.says ?? step.name.slice(row < 0 ? 0 : row + 3));
+    const unitOf = units.ofOutput(step.name);
+    const steps = stepLines(step, unitOf, { type: "symbol", text: step.result(unitOf) });
     const below = " ".repeat(widthOf(symbol));
-    const symbols = plain(step.symbols());
-    const numbers = plain(step.numbers(units.ofOutput(step.name)));
-    const result = step.result(units.ofOutput(step.name));
-    const steps = [
-      symbols,
-      ...(numbers === symbols ? [] : [numbers]),
-      ...(result === numbers ? [] : [result]),
+    return [
+      `  ${stepName(solution.method, step)}`,
+      ...steps.map((shown, i) => `    ${i === 0 ? symbol : below} = ${plain(shown)}`),
     ];
-    return [`  ${says}`, ...steps.map((text, i) => `    ${i === 0 ? symbol : below} = ${text}`)];
   });
 }

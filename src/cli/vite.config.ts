@@ -9,8 +9,7 @@ import { methodFamilies } from "./method-folders.ts";
 const at = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
 // What every command needs goes into one file: each file that is opened costs about a millisecond.
-const shared =
-  /src\/(units\/|(problem|nearest)\.ts|cli\/(arguments|columns|exact-text|kind-named|outcome)\.ts)/;
+const shared = /src\/(units\/|(problem|nearest)\.ts|cli\/(arguments|columns|kind-named|outcome)\.ts)/;
 
 /** A build writes a new file, and a new file cannot be run. */
 const runBit: Plugin = {

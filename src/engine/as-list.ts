@@ -41,7 +41,7 @@ export function tableRow(table: TableValue, i: number, tableName = ""): Row {
   return row;
 }
 
-export function answerRow(
+function answerRow(
   key: string,
   { key: value, tags, value: answer }: RowOf<SolutionValue | FormulaValue>,
 ): Row {

@@ -13,7 +13,7 @@ import { asked, reason, shownUnit, warningOf, warningWords } from "./check-words
 import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
 import type { CheckValue, FormulaValue } from "./line.ts";
 import type { Results } from "./scope.ts";
-import { carriedOf, guarded, known, plainCheck, withReservations, worse } from "./verdict-of.ts";
+import { carriedOf, guarded, known, plainCheck, worded, worse } from "./verdict-of.ts";
 
 export function checkValue(
   item: CheckItem,
@@ -65,10 +65,7 @@ export function checkValue(
     uncertainty,
     carried,
     ...known(standing),
-    why: withReservations(
-      reason(that, limits, uncertainty, byNumbers, shown, carried.from),
-      standing.reservations,
-    ),
+    ...worded(reason(that, limits, uncertainty, byNumbers, shown, carried.from), standing.reservations),
     waived: item.waived,
     step: that.step,
   };
@@ -187,6 +184,12 @@ function truthCheck(item: CheckItem, that: FormulaValue, results: Results): Chec
   const yes = that.si === 1;
   const question = asked(item.that, results);
   const because = yes ? undefined : warningOf(item.that, results);
-  const why = because ? warningWords(because) : `${question}: ${yes ? "yes" : "no"}`;
-  return plainCheck(item, { passes: yes, why, because, standing: that.named.standing, step: that.step });
+  const said = because ? warningWords(because) : `${question}: ${yes ? "yes" : "no"}`;
+  return plainCheck(item, {
+    passes: yes,
+    reason: said,
+    because,
+    standing: that.named.standing,
+    step: that.step,
+  });
 }

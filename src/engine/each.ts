@@ -16,6 +16,7 @@ import type {
 } from "./line.ts";
 import type { Results } from "./scope.ts";
 import { textCheck } from "./text-check.ts";
+import { worded } from "./verdict-of.ts";
 import { formulaWorking, methodWorking } from "./working.ts";
 
 export function rowsWorking(item: MethodItem | FormulaItem, results: Results): RowsValue | Problem {
@@ -63,6 +64,6 @@ export function summed(key: string, rows: readonly RowOf<CheckValue>[]): ChecksV
     state,
     reservations: [],
     rows,
-    why: [`${proven} of ${rows.length} proven`, ...parts].join("; "),
+    ...worded([`${proven} of ${rows.length} proven`, ...parts].join("; "), []),
   };
 }

@@ -76,6 +76,9 @@ export interface CheckValue {
   /** Sources behind it from memory, and givens without one. */
   readonly memory: readonly string[];
   readonly unsourced: readonly string[];
+  /** Value against limit. */
+  readonly reason: string;
+  /** The same with the reservations. */
   readonly why: string;
   /** The method's own warning, where that is why a yes or no fails. */
   readonly because?: Problem | undefined;
@@ -155,6 +158,7 @@ export interface ChecksValue {
   readonly type: "checks";
   readonly key: string;
   readonly state: State;
+  readonly reason: string;
   readonly why: string;
   /** Why the list itself may not hold, where a check asks whether it is empty. */
   readonly reservations: readonly Problem[];

@@ -8,7 +8,7 @@ import { summed } from "./each.ts";
 import { workOut } from "./formula.ts";
 import type { ChecksValue, CheckValue, RowOf } from "./line.ts";
 import { outputStanding, type Results, unknownName, upstream } from "./scope.ts";
-import { guarded, plainCheck, withReservations } from "./verdict-of.ts";
+import { guarded, plainCheck, worded } from "./verdict-of.ts";
 
 export function noneCheck(
   item: CheckItem,
@@ -31,25 +31,28 @@ export function noneCheck(
   if (output.rows.length === 0) {
     const judged = guarded("proven", reservations);
     const state = item.waived ? "waived" : judged;
-    const why = withReservations("nothing found", reservations);
-    return { type: "checks", key: "finding", state, reservations, rows: [], why };
+    const said = worded("nothing found", reservations);
+    return { type: "checks", key: "finding", state, reservations, rows: [], ...said };
   }
   const step = workOut(item.name, item.says, "1", results);
   if (isProblem(step)) return step;
   const rows = output.rows.map((row): RowOf<CheckValue> => {
     const words = wordsOf(row, unitOf);
-    const value = plainCheck(item, { passes: false, why: words.why, standing: clear, step: step.step });
+    const value = plainCheck(item, { passes: false, reason: words.reason, standing: clear, step: step.step });
     return { key: words.key, tags: words.tags, value };
   });
   const checks = summed("finding", rows);
-  const why = `${rows.length} found: ${rows.map((row) => row.key).join("; ")}`;
-  return { ...checks, reservations, why: withReservations(why, reservations) };
+  const reason = `${rows.length} found: ${rows.map((row) => row.key).join("; ")}`;
+  return { ...checks, reservations, ...worded(reason, reservations) };
 }
 
 type Row = Extract<OutputValue, { kind: "list" }>["rows"][number];
 
 /** The texts that name a place make the key, everything else the words. */
-function wordsOf(row: Row, unitOf: UnitChoice): { key: string; tags: Record<string, string>; why: string } {
+function wordsOf(
+  row: Row,
+  unitOf: UnitChoice,
+): { key: string; tags: Record<string, string>; reason: string } {
   const text = (value: ScalarOutput): string =>
     value.kind === "text"
       ? value.text
@@ -66,7 +69,7 @@ function wordsOf(row: Row, unitOf: UnitChoice): { key: string; tags: Record<stri
       .map(([name, value]) => (/^\d/.test(text(value)) ? `${name} ${text(value)}` : text(value)))
       .join(", "),
     tags: Object.fromEntries(places.map(([name, value]) => [name, text(value)])),
-    why: rest
+    reason: rest
       .map(([name, value]) => (value.kind === "text" ? text(value) : `${name} ${text(value)}`))
       .filter((words) => words !== "")
       .join("; "),

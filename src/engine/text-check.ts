@@ -16,8 +16,8 @@ export function textCheck(item: CheckItem, results: Results): CheckValue | Probl
   if (isProblem(step)) return step;
   const allowed = item.allowed ?? [];
   const passes = allowed.includes(text);
-  const why = passes ? text : `${text}, must be ${allowed.join(" or ")}`;
-  return plainCheck(item, { passes, why, standing, step: step.step });
+  const reason = passes ? text : `${text}, must be ${allowed.join(" or ")}`;
+  return plainCheck(item, { passes, reason, standing, step: step.step });
 }
 
 interface TextRead {

@@ -6,15 +6,16 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { formulaTree } from "./formula.ts";
 import { boundFormulas } from "./prose.ts";
 
-/** Base names in a formula text; a text that does not parse names nothing. */
+/** Names in a formula text, with the output where one is asked for; a text that does not parse names nothing. */
 function namesIn(text: string | undefined): readonly string[] {
   if (text === undefined) return [];
   const tree = formulaTree(text);
-  return isProblem(tree) ? [] : names(tree).map((name) => name.split(".")[0] ?? name);
+  return isProblem(tree) ? [] : names(tree);
 }
 
 const isName = (text: string): boolean => /^[A-Za-z][A-Za-z0-9]*(\.[A-Za-z0-9]+)?$/.test(text);
-const baseName = (text: string): string[] => (isName(text) ? [text.split(".")[0] ?? text] : []);
+const asName = (text: string): string[] => (isName(text) ? [text] : []);
+const baseOf = (name: string): string => name.split(".")[0] ?? name;
 
 const isList = (text: InputText): text is readonly string[] | readonly RowText[] => Array.isArray(text);
 
@@ -27,21 +28,19 @@ function textsOf(text: InputText): readonly string[] {
 
 /** One of the choices of a text input is no name, even where an item is called the same. */
 const textNames = (choices: readonly string[] | undefined, text: string): readonly string[] =>
-  choices?.some((choice) => choice.toLowerCase() === text.toLowerCase()) ? [] : baseName(text);
+  choices?.some((choice) => choice.toLowerCase() === text.toLowerCase()) ? [] : asName(text);
 
-function usesOfItem(item: Item): readonly string[] {
+function namesOfItem(item: Item): readonly string[] {
   switch (item.kind) {
     case "working": {
-      if ("formula" in item) return [...baseName(item.each ?? ""), ...namesIn(item.formula)];
+      if ("formula" in item) return [...asName(item.each ?? ""), ...namesIn(item.formula)];
       const fields = methods.get(item.by)?.inputs ?? {};
       const inputs = Object.entries(item.of).flatMap(([name, text]): readonly string[] =>
         textsOf(text).flatMap((t) =>
-          fields[name]?.kind === "text"
-            ? textNames(fields[name].choices, t)
-            : [...namesIn(t), ...baseName(t)],
+          fields[name]?.kind === "text" ? textNames(fields[name].choices, t) : [...namesIn(t), ...asName(t)],
         ),
       );
-      return [...baseName(item.each ?? ""), ...inputs];
+      return [...asName(item.each ?? ""), ...inputs];
     }
     case "check": {
       const formulas = [
@@ -53,14 +52,14 @@ function usesOfItem(item: Item): readonly string[] {
         item.uncertainty,
       ];
       return [
-        ...baseName(item.each ?? ""),
-        ...baseName(item.none ?? ""),
-        ...baseName(item.reads ?? ""),
+        ...asName(item.each ?? ""),
+        ...asName(item.none ?? ""),
+        ...asName(item.reads ?? ""),
         ...formulas.flatMap(namesIn),
       ];
     }
     case "picture":
-      return Object.values(item.of).flatMap((text) => [...namesIn(text), ...baseName(text)]);
+      return Object.values(item.of).flatMap((text) => [...namesIn(text), ...asName(text)]);
     case "note":
       return boundFormulas(item.text).flatMap(namesIn);
     case "given":
@@ -76,13 +75,31 @@ export const usesOfNote = (note: string | undefined, known: ReadonlySet<string>)
   ...new Set(
     boundFormulas(note)
       .flatMap(namesIn)
+      .map(baseOf)
       .filter((name) => known.has(name)),
   ),
 ];
 
 /** Only names that the page knows; an unknown name is reported by the line that wants it. */
 export function usesOf(item: Item, known: ReadonlySet<string>): readonly string[] {
-  return [...new Set(usesOfItem(item))].filter((name) => known.has(name));
+  return [...new Set(namesOfItem(item).map(baseOf))].filter((name) => known.has(name));
+}
+
+export interface NameRead {
+  readonly name: string;
+  readonly output: string | undefined;
+}
+
+/** Which outputs of which names an item and its note read. */
+export function namesRead(item: Item, known: (name: string) => boolean): readonly NameRead[] {
+  const all = [
+    ...namesOfItem(item),
+    ...boundFormulas("note" in item ? item.note : undefined).flatMap(namesIn),
+  ];
+  return [...new Set(all)].flatMap((full) => {
+    const [name = "", output] = full.split(".");
+    return known(name) ? [{ name, output }] : [];
+  });
 }
 
 /** Lines that wait for themselves, each with the loop it stands in: "a → b → a". */

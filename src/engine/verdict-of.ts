@@ -15,11 +15,14 @@ export const worse = (states: readonly State[]): State =>
 export const guarded = (state: State, reservations: readonly Problem[]): State =>
   state === "proven" && reservations.length > 0 ? "unproven" : state;
 
-/** "; nothing is proven by it: hole 13: 4 readings set aside". */
-export function withReservations(why: string, reservations: readonly Problem[]): string {
-  if (reservations.length === 0) return why;
-  return `${why}; it may not hold: ${reservations.map(sentence).join("; ")}`;
-}
+/** The reason alone, and with "; it may not hold: hole 13 with 4 readings set aside". */
+export const worded = (reason: string, reservations: readonly Problem[]) => ({
+  reason,
+  why:
+    reservations.length === 0
+      ? reason
+      : `${reason}; it may not hold: ${reservations.map(sentence).join("; ")}`,
+});
 
 /** The width that the causes come to, and their names with the largest first. */
 export function carriedOf(doubt: readonly Contribution[]): CheckValue["carried"] {
@@ -34,14 +37,17 @@ export const known = ({ reservations, memory, unsourced }: Standing) => ({ reser
 
 interface Outcome {
   readonly passes: boolean;
-  readonly why: string;
+  readonly reason: string;
   readonly because?: Problem | undefined;
   readonly standing: Standing;
   readonly step: WorkedStep;
 }
 
 /** A check without a number: a truth, a text, a finding. */
-export function plainCheck(item: CheckItem, { passes, why, because, standing, step }: Outcome): CheckValue {
+export function plainCheck(
+  item: CheckItem,
+  { passes, reason, because, standing, step }: Outcome,
+): CheckValue {
   const judged = guarded(passes ? "proven" : "fails", standing.reservations);
   return {
     type: "check",
@@ -55,7 +61,7 @@ export function plainCheck(item: CheckItem, { passes, why, because, standing, st
     uncertainty: 0,
     carried: { halfWidth: 0, from: [] },
     ...known(standing),
-    why: withReservations(why, standing.reservations),
+    ...worded(reason, standing.reservations),
     because,
     waived: item.waived,
     step,

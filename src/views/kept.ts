@@ -1,7 +1,7 @@
 // The browser's store as a crash net: what was typed or read comes back after a reload. The file stays the truth.
 // Two stores hold the same: one writes at once, so that a reload in the next instant loses nothing; the
 // other (IndexedDB, strict) is on disk when it answers, so that a flat battery loses nothing, and holds large tables.
-import type { Splice } from "./splice.ts";
+import type { Splice } from "../document/splice.ts";
 
 export interface Change extends Splice {
   readonly name: string;

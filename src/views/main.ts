@@ -80,6 +80,11 @@ function unopened(id: string, file: string, { problems, kept }: Unopened): void 
   bar.update(pages(), id);
 }
 
+function sayNotFetched(what: string): void {
+  const words = `${what} could not be fetched: the connection is gone. Reload once it is there; what was entered stands.`;
+  replace(notices, el("p", { class: "page open-problems", role: "alert" }, words));
+}
+
 let asked = 0;
 
 /** Without a signal the page that stands stays, and the address with it. */
@@ -90,8 +95,7 @@ async function show(id: string): Promise<void> {
   } catch (error) {
     if (asked !== before + 1) return; // another page was asked for meanwhile
     if (session) history.replaceState(null, "", address(session.id));
-    const said = `${notebookName(id)} could not be fetched: the connection is gone. Reload once it is there; what was entered stands.`;
-    replace(notices, el("p", { class: "page empty", role: "alert" }, said));
+    sayNotFetched(notebookName(id));
     if (navigator.onLine) throw error; // no signal may not be all of it
   }
 }
@@ -213,8 +217,7 @@ holder.addEventListener("beforeinput", ({ target }) => {
 // What is fetched late and does not come is said, since otherwise nothing happens at a touch.
 window.addEventListener("unhandledrejection", ({ reason }) => {
   if (!/module|preload/i.test(String(reason))) return;
-  const words = "Not fetched: there is no connection. Reload once it is there; what was entered stands.";
-  replace(notices, el("p", { class: "page open-problems", role: "alert" }, words));
+  sayNotFetched("A part of the page");
 });
 window.addEventListener("hashchange", () => void follow());
 openedDetailsOnPaper();

@@ -1,8 +1,8 @@
 // Display tree → MathML Core. No TeX and no markup text: every node is made, and the line of plain
 // text beside it says the same to those who listen.
 import { plain, type Shown } from "../formula/show.ts";
+import { forReading } from "../report/figure-text.ts";
 import { mathElement } from "./dom.ts";
-import { forReading } from "./figure.ts";
 
 const invisibleApply = "\u2061";
 

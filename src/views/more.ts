@@ -1,9 +1,9 @@
 // The part of a line that opens: all steps, sources, remarks, and where the value goes.
 import type { Line } from "../engine/line.ts";
+import { labelOf } from "../report/labels.ts";
 import { type Child, el } from "./dom.ts";
 import type { PageContext } from "./page-context.ts";
 import { prose } from "./prose.ts";
-import { labelOf } from "./words.ts";
 
 export interface More {
   readonly element: HTMLDetailsElement;

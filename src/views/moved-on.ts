@@ -2,9 +2,9 @@
 // file no longer has, is kept aside. The file's correction stands until a person chooses.
 import type { Item, Page } from "../document/item.ts";
 import { readPage } from "../document/read.ts";
+import { givenOfSource, sourceKey } from "../document/source-key.ts";
 import { mergedRows } from "../readings/row-places.ts";
 import type { Aside, Kept } from "./kept.ts";
-import { givenOfSource, sourceKey } from "./source-key.ts";
 
 type Texts = Readonly<Record<string, string>>;
 

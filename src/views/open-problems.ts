@@ -1,8 +1,8 @@
 // What keeps a file from being opened, each at file:line:column. Nothing is lost meanwhile.
 import type { Problem } from "../problem.ts";
+import { problemSentence } from "../report/problem-words.ts";
+import { counted } from "../words.ts";
 import { el } from "./dom.ts";
-import { problemSentence } from "./problem-note.ts";
-import { counted } from "./words.ts";
 
 export function openProblems(file: string, problems: readonly Problem[], dismiss?: () => void): HTMLElement {
   return el(

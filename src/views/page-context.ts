@@ -29,7 +29,6 @@ export interface PageContext {
   readonly importTable: (name: string) => void;
   /** Remembers that a reading such as kg taken for force was meant. */
   readonly confirm: (name: string, text: string) => void;
-  readonly isConfirmed: (name: string, text: string) => boolean;
   /** `row` is the key of one row where a line has an answer for each. */
   readonly why: (name: string, output?: string, row?: string) => void;
   /** Outputs of a working that other lines of the page read. */

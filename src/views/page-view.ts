@@ -1,14 +1,16 @@
 // The page: title block, exceptions, then every line; only the lines whose value changed are renewed.
+
+import { givenOfSource } from "../document/source-key.ts";
 import { lineName } from "../engine/opened.ts";
+import { namesRead } from "../engine/uses.ts";
+import { changeSentence } from "../report/change-sentence.ts";
 import { address } from "./address.ts";
 import { el } from "./dom.ts";
 import { itemView } from "./items/item-view.ts";
-import { namesRead } from "./names-read.ts";
 import type { ItemView, PageContext } from "./page-context.ts";
 import type { Panels } from "./panels.ts";
 import type { Session, Shown } from "./session.ts";
-import { givenOfSource } from "./source-key.ts";
-import { changeSentence, type StatusLine } from "./status-line.ts";
+import type { StatusLine } from "./status-line.ts";
 import { summary } from "./summary.ts";
 import { titleBlock } from "./title-block.ts";
 
@@ -58,11 +60,7 @@ export function pageView(
   };
   const undo = () => step(session.undo());
   const redo = () => step(session.redo());
-  const confirm = (name: string, text: string): void => {
-    session.confirm(name, text);
-    first.update(live.lines());
-  };
-  const context = contextOf(session, panels, { edit, undo, redo, confirm });
+  const context = contextOf(session, panels, { edit, undo, redo });
   const title = titleBlock(session);
   const first = summary(context);
   const element = el("article", { class: "page" }, title.element, first.element);
@@ -98,7 +96,7 @@ export function pageView(
 function contextOf(
   session: Session,
   panels: Panels,
-  acts: Pick<PageContext, "edit" | "undo" | "redo" | "confirm">,
+  acts: Pick<PageContext, "edit" | "undo" | "redo">,
 ): PageContext {
   const { live } = session;
   const { items } = live.page;
@@ -118,7 +116,7 @@ function contextOf(
     keeping: session.keeping,
     enterReadings: (name, place) => panels.enterReadings(context, name, place),
     importTable: (name) => panels.importTable(context, name),
-    isConfirmed: session.isConfirmed,
+    confirm: session.confirm,
     why: (name, output, row) => panels.why(context, name, output, row),
     outputsRead: (name) => read.get(name) ?? new Set(),
   };

@@ -1,8 +1,8 @@
 // One line of the page in three fields, as on ruled calculation paper: reference, working, result.
 import type { Item } from "../document/item.ts";
+import { kindWords, labelOf } from "../report/labels.ts";
 import { el } from "./dom.ts";
 import type { PageContext } from "./page-context.ts";
-import { kindWords, labelOf } from "./words.ts";
 
 export interface Row {
   readonly element: HTMLElement;

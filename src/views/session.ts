@@ -1,12 +1,12 @@
 // One page being worked on: its live values, what was changed here, and the way back.
 import type { Item, Page } from "../document/item.ts";
+import { givenOfSource, sourceKey } from "../document/source-key.ts";
+import { backwards, type Splice, spliced, spliceOf } from "../document/splice.ts";
 import { fetchPage } from "../engine/fetch-page.ts";
 import type { OpenPage } from "../engine/opened.ts";
 import type { Problem } from "../problem.ts";
 import { type Keeper, type Keeping, keeperOf } from "./keeper.ts";
 import { type Aside, asItCame, type Change, type Kept } from "./kept.ts";
-import { givenOfSource, sourceKey } from "./source-key.ts";
-import { backwards, type Splice, spliced, spliceOf } from "./splice.ts";
 
 export interface Session {
   readonly id: string;
@@ -36,7 +36,6 @@ export interface Session {
   /** Keeps what the file has; the page is then opened again. */
   readonly backToFile: () => void;
   readonly confirm: (name: string, text: string) => void;
-  readonly isConfirmed: (name: string, text: string) => boolean;
   readonly dispose: () => void;
 }
 
@@ -225,7 +224,6 @@ function session({ id, file, live, inFile, typed, keeper, start }: Start): Sessi
       live.confirm(name, text);
       store();
     },
-    isConfirmed: (name, text) => confirmed[name] === text,
     dispose: () => {
       keeper.dispose();
       live.dispose();

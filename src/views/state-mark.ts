@@ -1,10 +1,9 @@
 // Five states of a check and four of a reading, each a word with a mark of its own shape: nothing is said by
 // colour alone.
-import type { ReadingState } from "../engine/line.ts";
-import type { State } from "../verdict.ts";
+import type { Mark } from "../report/states.ts";
 import { el, svg } from "./dom.ts";
 
-export type Mark = State | Exclude<ReadingState, "entered"> | "warning";
+export type { Mark } from "../report/states.ts";
 
 const ring = { cx: 8, cy: 8, r: 6, fill: "none", stroke: "currentColor", "stroke-width": 1.8 };
 

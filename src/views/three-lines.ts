@@ -1,9 +1,10 @@
 // A step of a working in three lines: symbols, numbers with units, result.
 import { plain, type Shown, symbolOf } from "../formula/show.ts";
 import type { UnitChoice, WorkedStep } from "../methods/solution.ts";
+import { figureText } from "../report/figure-text.ts";
+import { stepLines } from "../report/step-words.ts";
 import type { Unit } from "../units/unit.ts";
 import { el } from "./dom.ts";
-import { figureText } from "./figure.ts";
 import { breadth, mathLine } from "./mathml.ts";
 
 const equals: Shown = { type: "operator", text: "=" };
@@ -12,12 +13,7 @@ const equals: Shown = { type: "operator", text: "=" };
 const widest = { paper: 46, phone: 26 } as const;
 
 export function threeLines(step: WorkedStep, unitOf: UnitChoice, chosen?: Unit): HTMLElement {
-  const symbols = step.symbols();
-  const numbers = step.numbers(unitOf);
-  const result = resultShown(step, unitOf, chosen);
-  const lines = [symbols, numbers, result].filter(
-    (shown, i, all) => i === 0 || plain(shown) !== plain(all[i - 1] ?? shown),
-  );
+  const lines = stepLines(step, unitOf, resultShown(step, unitOf, chosen));
   return el(
     "div",
     { class: step.symbol.length <= 5 ? "lines short-left" : "lines" },

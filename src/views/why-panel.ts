@@ -1,23 +1,20 @@
 // "Why this number?" The chain back to givens and readings, each with its line.
 import { isMethodItem } from "../document/item.ts";
 import type { Line } from "../engine/line.ts";
-import { names } from "../formula/tree.ts";
 import { methods } from "../methods/register.ts";
 import type { Solution, WorkedStep } from "../methods/solution.ts";
 import { isProblem } from "../problem.ts";
+import { chainOf, type Link, restsOn, stepsTo, tableRowsOf, valueWords } from "../report/chain.ts";
+import { labelOf } from "../report/labels.ts";
+import { stepName } from "../report/step-words.ts";
 import { cite } from "../source.ts";
 import { type Child, el, replace } from "./dom.ts";
-import { figureText, outputText } from "./figure.ts";
-import { saysOf } from "./items/says-of.ts";
 import { lineLink } from "./more.ts";
-import { namesRead } from "./names-read.ts";
-import { onScreen } from "./on-screen.ts";
 import type { PageContext } from "./page-context.ts";
 import { noAnswerNote } from "./problem-note.ts";
+import { readingsTable } from "./readings/readings-table.ts";
 import { stateWord } from "./state-mark.ts";
 import { threeLines } from "./three-lines.ts";
-import { ofRow, readingsOfRow } from "./why-row.ts";
-import { counted, labelOf } from "./words.ts";
 
 export interface WhyPanel {
   readonly element: HTMLDialogElement;
@@ -41,7 +38,17 @@ export function whyPanel(): WhyPanel {
   return {
     element,
     show: (context, name, output, row) => {
-      replace(content, chain(context, name, output, row));
+      const behind = context.live.why(name);
+      const chain = chainOf(behind, { name, output, row });
+      replace(
+        content,
+        el(
+          "div",
+          {},
+          el("p", { class: "quiet" }, restsOn(behind)),
+          el("ol", { class: "why-list first" }, chain && entry(chain, context)),
+        ),
+      );
       element.showModal();
       content.scrollTop = 0;
     },
@@ -49,91 +56,26 @@ export function whyPanel(): WhyPanel {
   };
 }
 
-/** From the number down to what was given; a line that was met before is only pointed at. */
-function chain(
-  context: PageContext,
-  start: string,
-  output: string | undefined,
-  row: string | undefined,
-): HTMLElement {
-  const behind = context.live.why(start);
-  const lines = new Map(behind.map((line) => [line.name, line]));
-  const met = new Set<string>();
-  const entry = (
-    name: string,
-    read: string | undefined,
-    tags: Readonly<Record<string, string>> | undefined,
-  ): HTMLElement | undefined => {
-    const whole = lines.get(name);
-    if (!whole) return undefined;
-    const { line, key, tags: own } = ofRow(whole, tags, name === start ? row : undefined);
-    const head = el(
-      "p",
-      { class: "why-head" },
-      el("span", {}, lineLink(name, context), key !== undefined && ` · ${key}`),
-      el("span", { class: "why-value" }, valueText(line, read, context)),
-    );
-    if (met.has(name)) return el("li", {}, head, el("p", { class: "quiet" }, "as above"));
-    met.add(name);
-    const inputs = namesRead(line.item, (used) => line.uses.includes(used));
-    const children = inputs.flatMap(({ name: used, output: part }) => entry(used, part, own) ?? []);
-    return el(
-      "li",
-      {},
-      head,
-      ...explanation(line, read, context, own),
-      children.length > 0 && el("ol", { class: "why-list" }, ...children),
-    );
-  };
-  const givens = behind.filter((line) => line.item.kind === "given" || line.item.kind === "reading").length;
+/** A line that was met before is only pointed at. */
+function entry(link: Link, context: PageContext): HTMLElement {
+  const { line, row, output, isAgain, behind } = link;
+  const head = el(
+    "p",
+    { class: "why-head" },
+    el("span", {}, lineLink(line.name, context), row !== undefined && ` · ${row}`),
+    el("span", { class: "why-value" }, valueWords(line, output, context.unitOf)),
+  );
+  if (isAgain) return el("li", {}, head, el("p", { class: "quiet" }, "as above"));
   return el(
-    "div",
+    "li",
     {},
-    el("p", { class: "quiet" }, `Rests on ${counted(givens, "given or reading", "givens and readings")}.`),
-    el("ol", { class: "why-list first" }, entry(start, output, undefined)),
+    head,
+    ...explanation(link, context),
+    behind.length > 0 && el("ol", { class: "why-list" }, ...behind.map((one) => entry(one, context))),
   );
 }
 
-function valueText(line: Line, output: string | undefined, context: PageContext): string {
-  const { value } = line;
-  if (isProblem(value)) return "no answer";
-  switch (value.type) {
-    case "quantity":
-      return figureText(
-        value.si,
-        value.kind,
-        value.kind === undefined ? value.typed.unit : context.unitOf(value.kind),
-      );
-    case "formula":
-      if (value.kind === "yes/no") return value.si === 1 ? "yes" : "no";
-      return figureText(value.si, value.kind, value.unit ?? context.unitOf(value.kind ?? "ratio"));
-    case "check":
-      return onScreen(value.why);
-    case "text":
-      return value.text;
-    case "table":
-      return counted(value.rows, "row");
-    case "rows":
-      return counted(value.rows.length, "answer");
-    case "checks":
-      return value.why;
-    case "solution": {
-      const all = Object.keys(value.solution.outputs);
-      const name = output ?? (all.length === 1 ? all[0] : undefined);
-      const found = name === undefined ? undefined : value.solution.outputs[name];
-      return found ? outputText(found, context.unitOf) : `${all.length} outputs`;
-    }
-    default:
-      return "";
-  }
-}
-
-function explanation(
-  line: Line,
-  output: string | undefined,
-  context: PageContext,
-  tags: Readonly<Record<string, string>> | undefined,
-): readonly Child[] {
+function explanation({ line, output, tags }: Link, context: PageContext): readonly Child[] {
   const { item, value } = line;
   const source = item.source !== undefined && el("p", { class: "quiet" }, item.source);
   if (isProblem(value)) {
@@ -157,36 +99,29 @@ function explanation(
     case "solution":
       return [
         methodWords(line),
-        ...stepsTo(value.solution, output).map((step) => stepLines(step, value.solution, context)),
+        ...stepsTo(value.solution, output).map((step) => stepOf(step, value.solution, context)),
         source,
       ];
-    case "table":
-      return [readingsOfRow(value, tags, labelOf(line.item)), source];
+    case "table": {
+      const found = tableRowsOf(value, tags);
+      const table = found && readingsTable(value, `${labelOf(item)}, ${found.of}`, found.rows);
+      return [table && el("div", { class: "why-readings" }, table), source];
+    }
     default:
       return [source];
   }
 }
 
-const methodWords = (line: Line): Child =>
-  line.item.kind === "working" &&
-  isMethodItem(line.item) &&
-  el("p", { class: "quiet" }, methods.get(line.item.by)?.question ?? line.item.by);
+const methodWords = ({ item }: Line): Child =>
+  item.kind === "working" &&
+  isMethodItem(item) &&
+  el("p", { class: "quiet" }, methods.get(item.by)?.question ?? item.by);
 
-function stepLines(step: WorkedStep, solved: Solution, context: PageContext): HTMLElement {
-  return el(
+const stepOf = (step: WorkedStep, solved: Solution, context: PageContext): HTMLElement =>
+  el(
     "div",
     { class: "step" },
-    el("p", { class: "step-name" }, step.says ?? saysOf(solved.method, step.name)),
+    el("p", { class: "step-name" }, stepName(solved.method, step)),
     threeLines(step, context.unitOf),
     step.source !== undefined && el("p", { class: "quiet" }, cite(step.source)),
   );
-}
-
-/** The steps of a method that lead to one output, in the order they ran. */
-function stepsTo(solved: Solution, output: string | undefined): readonly WorkedStep[] {
-  if (output === undefined) return solved.working;
-  const wanted = new Set([output]);
-  for (const step of solved.working.toReversed())
-    if (wanted.has(step.name)) for (const name of names(step.tree)) wanted.add(name);
-  return solved.working.filter((step) => wanted.has(step.name));
-}

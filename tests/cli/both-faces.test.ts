@@ -8,7 +8,8 @@ import { checkCommand } from "../../src/cli/commands/check.ts";
 import type { Line } from "../../src/engine/line.ts";
 import { openPage } from "../../src/engine/open-page.ts";
 import "../../src/methods/index.ts";
-import { caveats, exceptions } from "../../src/views/summary.ts";
+import { caveats } from "../../src/report/caveats.ts";
+import { exceptions } from "../../src/report/exceptions.ts";
 
 const text = `splitline: 1
 title: Bores
@@ -79,12 +80,12 @@ describe("in the terminal", () => {
 
   test("why a number may not hold is a line of its own", async () => {
     const said = await terminal();
-    expect(said).toContain("unproven · position 13: 25.012 mm ± 0.0030 mm against at most 25.015 mm");
+    expect(said).toContain("unproven · hole 13: 25.012 mm ± 0.0030 mm against at most 25.015 mm");
     expect(said).toContain(`it may not hold: ${mayNotHold}`);
   });
 
   test("values without a source are named at the end", async () => {
-    expect(await terminal()).toContain("source not stated: limit");
+    expect(await terminal()).toContain("values whose source is not stated: limit");
   });
 });
 
@@ -132,6 +133,117 @@ test("as data: limits and doubt as values, reservations, who and why", async () 
   });
 });
 
+test("as data: at every check its limits in SI and as typed, and what lies behind it", async () => {
+  const { out = "" } = await checkCommand([file, "--json"], Number.POSITIVE_INFINITY);
+  const data: unknown = JSON.parse(out);
+  const aside1 = { reading: "holes", place: "hole 1, split", why: "read cold" };
+  const aside13 = { reading: "holes", place: "hole 13, split", by: "fitter B" };
+  const limits = {
+    atLeast: null,
+    atMost: expect.closeTo(25.015, 9),
+    unit: "mm",
+    si: { atLeast: null, atMost: expect.closeTo(0.025015, 9), unit: "m" },
+    typed: { atLeast: null, atMost: { text: "limit", value: 25.015, unit: "mm" } },
+  };
+  expect(data).toMatchObject({
+    pages: [
+      {
+        checks: [
+          {
+            name: "loosest",
+            warnings: [],
+            odd: [],
+            setAside: [aside1, aside13],
+            rows: [
+              { says: "hole 1", limits, setAside: [aside1] },
+              { says: "hole 13", limits, setAside: [aside13] },
+            ],
+          },
+          { name: "all", limits, setAside: [aside1, aside13] },
+        ],
+      },
+    ],
+  });
+});
+
+const small = `splitline: 1
+title: Small
+page:
+  - given: gap
+    value: 24,5 mm
+    source: drawing, invented
+  - given: torques
+    value: 40 N.m
+    source: a handbook, from memory
+  - check: light
+    that: gap
+    atMost: 1 in
+  - check: between
+    that: torques
+    between: [ 10 N.m, torques * 2 ]
+  - note: torques are {play} here
+`;
+
+describe("of a small page", () => {
+  const opened = async (words = small) => {
+    const live = openPage(words, "small.yaml");
+    if (!("lines" in live)) throw new Error(JSON.stringify(live));
+    await live.settle();
+    return live.lines();
+  };
+
+  test("what a note asks for in vain is told on the page as in the terminal", async () => {
+    const found = exceptions(await opened()).filter(({ name }) => name.startsWith("#"));
+    expect(found).toMatchObject([{ mark: "no answer", words: expect.stringContaining("Play") }]);
+  });
+
+  test("more readings set aside than are listed are counted whole", async () => {
+    const rows = Array.from({ length: 20 }, (_, i) => `1,${i},25.0${10 + i},set aside,cold ${i},,`);
+    const many = text.replace(
+      "      13,outer",
+      `${rows.map((row) => `      ${row}\n`).join("")}      13,outer`,
+    );
+    const [first] = exceptions(await opened(many));
+    expect(first?.words).toBe("22 readings kept and not used:");
+    expect(first?.rows).toHaveLength(22);
+  });
+
+  test("a limit as data: a literal, a formula, a warning of what it rests on", async () => {
+    const path = join(folder, "small.yaml");
+    writeFileSync(path, small);
+    const { out = "" } = await checkCommand([path, "--json"], Number.POSITIVE_INFINITY);
+    const data: unknown = JSON.parse(out);
+    expect(data).toMatchObject({
+      pages: [
+        {
+          checks: [
+            {
+              name: "light",
+              state: "unproven",
+              limits: {
+                si: { atMost: 0.0254, unit: "m" },
+                typed: { atMost: { text: "1 in", value: 1, unit: "in" } },
+              },
+              warnings: [{ name: "gap" }],
+            },
+            {
+              name: "between",
+              limits: {
+                atLeast: 10,
+                typed: {
+                  atLeast: { value: 10, unit: "N.m" },
+                  atMost: { text: "torques * 2", value: null, unit: null },
+                },
+              },
+            },
+          ],
+          fromMemory: ["torques"],
+        },
+      ],
+    });
+  });
+});
+
 describe("on the page", () => {
   test("set-asides lead the summary in the same words", () => {
     const [first] = exceptions(lines);
@@ -158,7 +270,9 @@ describe("on the page", () => {
       mark: "warning",
       words: '"24,5 mm": the comma is read as a decimal mark, 24.5; is that meant?',
     });
-    const meant = exceptions(live.lines(), undefined, (name) => name === "old");
+    live.confirm("old", "24,5 mm");
+    await live.settle();
+    const meant = exceptions(live.lines());
     expect(meant.some(({ name }) => name === "old")).toBe(false);
   });
 

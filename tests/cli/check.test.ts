@@ -151,7 +151,22 @@ describe("check", () => {
   });
 
   it("--json has checks and lines, null where there is no answer", async () => {
-    const nothingKnown = { doubt: null, mayNotHold: [], fromMemory: [], sourceNotStated: ["gap"] };
+    const nothingKnown = {
+      doubt: null,
+      mayNotHold: [],
+      fromMemory: [],
+      sourceNotStated: ["gap"],
+      warnings: [],
+      odd: [],
+      setAside: [],
+    };
+    const atMost = (mm: number) => ({
+      atLeast: null,
+      atMost: mm,
+      unit: "mm",
+      si: { atLeast: null, atMost: mm / 1000, unit: "m" },
+      typed: { atLeast: null, atMost: { text: `${mm} mm`, value: mm, unit: "mm" } },
+    });
     expect((await json("check", fails)).data).toEqual({
       pages: [
         {
@@ -159,9 +174,12 @@ describe("check", () => {
           title: "One bolt",
           setAside: [],
           odd: [],
+          exceptions: [{ mark: "fails", name: "tiny", words: "5 mm against at most 4 mm." }],
           pictures: [],
           warnings: [],
+          notCovered: [],
           sourceNotStated: ["gap"],
+          fromMemory: [],
           checks: [
             {
               name: "small",
@@ -170,7 +188,7 @@ describe("check", () => {
               value: 5,
               unit: "mm",
               limit: "at most 6 mm",
-              limits: { atLeast: null, atMost: 6, unit: "mm" },
+              limits: atMost(6),
               why: expect.any(String),
               ...nothingKnown,
             },
@@ -181,7 +199,7 @@ describe("check", () => {
               value: 5,
               unit: "mm",
               limit: "at most 4 mm",
-              limits: { atLeast: null, atMost: 4, unit: "mm" },
+              limits: atMost(4),
               why: expect.any(String),
               ...nothingKnown,
             },

@@ -7,7 +7,7 @@ import { lackingReadings } from "../../src/engine/lacking-readings.ts";
 import type { Line, TableValue } from "../../src/engine/line.ts";
 import { readingValue } from "../../src/engine/reading.ts";
 import { type RowContext, resolve } from "../../src/engine/scope.ts";
-import { setAsidesOf } from "../../src/engine/set-asides.ts";
+import { setAsidesOf } from "../../src/report/set-asides.ts";
 import { unboundNumbers } from "../../src/engine/unbound-numbers.ts";
 import { loops } from "../../src/engine/uses.ts";
 import { nearest } from "../../src/nearest.ts";

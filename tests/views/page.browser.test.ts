@@ -233,7 +233,10 @@ test("a part that cannot be fetched is said", async () => {
   await mine.route("**/why-panel*.js", (route) => route.abort());
   await openSample(mine, served.url);
   await line(mine, "proofShare").locator(".answer").click();
-  await mine.getByRole("alert").getByText("there is no connection").waitFor();
+  await mine
+    .getByRole("alert")
+    .getByText("A part of the page could not be fetched: the connection is gone.")
+    .waitFor();
   await context.close();
 });
 

@@ -1,16 +1,16 @@
 // Parts of the views that need no page: words, places, addresses.
 import { describe, expect, test } from "vitest";
 import { readPage } from "../../src/document/read.ts";
+import { namesRead } from "../../src/engine/uses.ts";
 import { isProblem } from "../../src/problem.ts";
 import { cautions } from "../../src/report/cautions.ts";
+import { figureText, forReading, setText } from "../../src/report/figure-text.ts";
 import { quantity } from "../../src/units/quantity.ts";
 import { unit } from "../../src/units/unit.ts";
 import { onWrenchStep } from "../../src/units/wrench-step.ts";
 import { address, readAddress } from "../../src/views/address.ts";
-import { figureText, forReading, setText } from "../../src/views/figure.ts";
 import { placeOnBar } from "../../src/views/margin-bar.ts";
 import { breadth } from "../../src/views/mathml.ts";
-import { namesRead } from "../../src/views/names-read.ts";
 
 function asked(text: string) {
   const found = quantity(text, "torque");

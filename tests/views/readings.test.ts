@@ -3,6 +3,7 @@ import { assert, constantFrom, property, string } from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { ReadingItem } from "../../src/document/item.ts";
 import { readPage } from "../../src/document/read.ts";
+import { backwards, spliced, spliceOf } from "../../src/document/splice.ts";
 import type { TableValue } from "../../src/engine/line.ts";
 import { readingValue } from "../../src/engine/reading.ts";
 import { isProblem, type Problem, sentence } from "../../src/problem.ts";
@@ -12,9 +13,8 @@ import { nextWanted, type Step, stepsOf } from "../../src/readings/places.ts";
 import { questionAbout } from "../../src/readings/plausible.ts";
 import { readingCsv } from "../../src/readings/reading-csv.ts";
 import { cannotRead, correct, setAside, take } from "../../src/readings/take.ts";
+import { onScreen } from "../../src/units/on-screen.ts";
 import { quantity } from "../../src/units/quantity.ts";
-import { onScreen } from "../../src/views/on-screen.ts";
-import { backwards, spliced, spliceOf } from "../../src/views/splice.ts";
 import { emptyPage } from "./bench-page.ts";
 
 const { page } = readPage(emptyPage, "page.yaml");

@@ -4,10 +4,10 @@ import { describe, expect, test } from "vitest";
 import { openPage } from "../../src/engine/open-page.ts";
 import "../../src/methods/index.ts";
 import { problem } from "../../src/problem.ts";
-import { readWords } from "../../src/views/items/given.ts";
-import { inPlace, problemSentence } from "../../src/views/problem-note.ts";
-import { exceptions } from "../../src/views/summary.ts";
-import { asked } from "../../src/views/words.ts";
+import { exceptions } from "../../src/report/exceptions.ts";
+import { readWords } from "../../src/report/given-words.ts";
+import { asked } from "../../src/report/labels.ts";
+import { inPlace, problemSentence } from "../../src/report/problem-words.ts";
 
 describe("a problem on the page", () => {
   test.each([
@@ -63,7 +63,7 @@ test("a row without an answer says what it waits for", async () => {
   const live = openPage(readFileSync(file, "utf8"), "cover-16-as-found.yaml");
   if (!("lines" in live)) throw new Error("the page did not open");
   await live.settle();
-  const found = exceptions(live.lines(), (name) => live.line(name)?.item);
+  const found = exceptions(live.lines());
   const oval = found.find(({ name, mark }) => name === "oval" && mark === "no answer");
   expect(oval?.words).toBe("1 of 8 has no answer:");
   expect(oval?.rows?.map(({ says, words }) => `${says} ${words}`)).toEqual(["hole 15 waits for a reading"]);

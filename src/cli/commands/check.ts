@@ -3,18 +3,13 @@ import type { CheckValue, Line } from "../../engine/line.ts";
 import { isRefusal } from "../../engine/pictures.ts";
 import "../../pictures/index.ts";
 import { isProblem, problem } from "../../problem.ts";
+import { itemsOf } from "../../report/row-names.ts";
+import { isCheck, stateOf } from "../../report/states.ts";
+import { isOpen } from "../../report/without-answer.ts";
 import { readArguments } from "../arguments.ts";
 import { pageRecord } from "../check-record.ts";
 import { countLine, pageLines } from "../check-text.ts";
-import {
-  type CheckedPage,
-  checkedPage,
-  isCheck,
-  missingInNote,
-  missingParts,
-  stateOf,
-  unreadPage,
-} from "../checked-page.ts";
+import { type CheckedPage, checkedPage, unreadPage } from "../checked-page.ts";
 import { lines } from "../columns.ts";
 import {
   asJson,
@@ -76,8 +71,6 @@ function exitFor(pages: readonly CheckedPage[]): number {
   if (lines.some(isRefused)) return exitUnread;
   const states = lines.filter(isCheck).map(stateOf);
   if (states.includes("fails")) return lines.flatMap(failing).every(isClosedWindow) ? exitClosed : exitFails;
-  const open = lines.some(
-    (line) => isProblem(line.value) || missingParts(line).length > 0 || missingInNote(line).length > 0,
-  );
+  const open = pages.some((page) => page.lines.some((line) => isOpen(line, itemsOf(page.lines))));
   return open || states.includes("unproven") ? exitOpen : exitFine;
 }

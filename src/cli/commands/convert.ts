@@ -3,6 +3,7 @@
 import { isProblem, type Problem, problem } from "../../problem.ts";
 import { conversionRequest } from "../../units/conversion-request.ts";
 import { type Converted, convert, convertTo } from "../../units/convert.ts";
+import { exactText, shortText } from "../../units/exact-text.ts";
 import { rule, usualAnswers, wouldMean } from "../../units/explain.ts";
 import { type Kind, withArticle } from "../../units/kind.ts";
 import type { Quantity } from "../../units/quantity.ts";
@@ -13,7 +14,6 @@ import { scanFor } from "../../units/scan-for.ts";
 import { unit } from "../../units/unit.ts";
 import { readArguments } from "../arguments.ts";
 import { alignFigures, columns, lines } from "../columns.ts";
-import { exactText, shortText } from "../exact-text.ts";
 import { kindNamed } from "../kind-named.ts";
 import { asJson, exitFine, exitUnread, type Outcome, refused, wantsJson } from "../outcome.ts";
 

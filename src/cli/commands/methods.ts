@@ -1,4 +1,5 @@
 // splitline methods: every method by family, or one method's inputs, equations, limits, sources and evidence.
+import { equationsOf, limitsOf, sourcesOf } from "../../methods/equations.ts";
 import { familyOf } from "../../methods/families.ts";
 import type { InputField, OutputField } from "../../methods/field.ts";
 import { type AnyMethod, methodNamed, methods } from "../../methods/index.ts";
@@ -6,7 +7,6 @@ import { isProblem, problem } from "../../problem.ts";
 import { kinds } from "../../units/kind.ts";
 import { readArguments } from "../arguments.ts";
 import { columns, lines } from "../columns.ts";
-import { equationsOf, limitsOf, sourcesOf } from "../equations.ts";
 import { type Evidence, evidenceFor, noPublishedCheck } from "../evidence.ts";
 import { asJson, exitFine, type Outcome, refused, wantsJson } from "../outcome.ts";
 

@@ -3,14 +3,14 @@
 import "./aside.css";
 import type { Page } from "../../document/item.ts";
 import { keyColumns } from "../../document/place-words.ts";
+import { givenOfSource } from "../../document/source-key.ts";
 import { type Difference, withKept } from "../../readings/row-places.ts";
+import { counted } from "../../words.ts";
 import { type Child, el, replace } from "../dom.ts";
 import { saveFile } from "../files.ts";
 import type { Aside } from "../kept.ts";
 import { scrollTable } from "../scroll-table.ts";
-import { givenOfSource } from "../source-key.ts";
 import { rememberedWho } from "../who.ts";
-import { counted } from "../words.ts";
 import { countedEntries, type Entry, entriesOf } from "./entries.ts";
 import { keptPage } from "./page-file.ts";
 

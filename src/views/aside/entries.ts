@@ -1,11 +1,11 @@
 // What was entered and does not stand in the page, entry by entry: what the page says there, and what is kept here.
 import type { Item, Page, ReadingItem } from "../../document/item.ts";
 import { readPage } from "../../document/read.ts";
+import { givenOfSource, sourceKey } from "../../document/source-key.ts";
 import { type Difference, keptBesides } from "../../readings/row-places.ts";
+import { labelOf } from "../../report/labels.ts";
 import { counted, listed } from "../../words.ts";
 import type { Aside } from "../kept.ts";
-import { givenOfSource, sourceKey } from "../source-key.ts";
-import { labelOf } from "../words.ts";
 
 export interface Entry {
   /** The given, its source, or the reading it was typed into. */

@@ -1,8 +1,8 @@
 // The page as it was kept: the file that the entries were made into, with the entries in it.
 import { readPage } from "../../document/read.ts";
+import { givenOfSource } from "../../document/source-key.ts";
 import { opened } from "../../engine/opened.ts";
 import type { Aside } from "../kept.ts";
-import { givenOfSource } from "../source-key.ts";
 
 /** Without the entries where that file can no longer be read: they go out one by one. */
 export function keptPage({ base, typed }: Pick<Aside, "base" | "typed">): string {

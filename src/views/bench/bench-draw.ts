@@ -3,8 +3,8 @@
 import { isQuantity } from "../../document/column-heading.ts";
 import { isProblem } from "../../problem.ts";
 import { type Step, textAt } from "../../readings/places.ts";
+import { counted } from "../../words.ts";
 import { type Child, el, replace } from "../dom.ts";
-import { counted } from "../words.ts";
 import { figureParts, underWords } from "./bench-figure.ts";
 import { frontAt, meaningOf } from "./bench-state.ts";
 import type { Flow } from "./flow.ts";

@@ -2,10 +2,10 @@
 // into the page and into the kept store at once; closing loses nothing.
 import "./bench.css";
 import { isProblem, type Problem } from "../../problem.ts";
+import { labelOf } from "../../report/labels.ts";
+import { inPlace } from "../../report/problem-words.ts";
 import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
-import { inPlace } from "../problem-note.ts";
-import { labelOf } from "../words.ts";
 import { benchParts } from "./bench-parts.ts";
 import { firstWanted, type Spot, spotOf } from "./bench-state.ts";
 import { askReason, enter, redo, undo } from "./entering.ts";

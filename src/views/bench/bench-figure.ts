@@ -4,11 +4,11 @@ import { isQuantity } from "../../document/column-heading.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import type { Front } from "../../readings/front-digits.ts";
 import type { Step } from "../../readings/places.ts";
+import { inPlace } from "../../report/problem-words.ts";
 import { formatIn } from "../../units/format.ts";
+import { onScreen } from "../../units/on-screen.ts";
 import { unit, unitLabel } from "../../units/unit.ts";
 import { type Child, el } from "../dom.ts";
-import { onScreen } from "../on-screen.ts";
-import { inPlace } from "../problem-note.ts";
 import type { Meaning } from "./bench-state.ts";
 
 export interface Shown {

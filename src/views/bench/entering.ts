@@ -3,7 +3,7 @@ import { isProblem, type Problem } from "../../problem.ts";
 import type { Step } from "../../readings/places.ts";
 import { questionAbout } from "../../readings/plausible.ts";
 import { cannotRead, correct, setAside, type Taken, take } from "../../readings/take.ts";
-import { inPlace } from "../problem-note.ts";
+import { inPlace } from "../../report/problem-words.ts";
 import { rememberedWho, rememberWho } from "../who.ts";
 import { questionAsk, reasonAsk } from "./asks.ts";
 import { changedStep, frontAt, meaningOf, spotOf } from "./bench-state.ts";

@@ -5,10 +5,10 @@ import type { ReadingItem } from "../../document/item.ts";
 import { isProblem, type Problem } from "../../problem.ts";
 import { textOfBytes } from "../../readings/file-text.ts";
 import { type ImportAnswers, noAnswers, planImport } from "../../readings/plan-import.ts";
+import { labelOf } from "../../report/labels.ts";
+import { inPlace } from "../../report/problem-words.ts";
 import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
-import { inPlace } from "../problem-note.ts";
-import { labelOf } from "../words.ts";
 import { planParts } from "./plan-parts.ts";
 
 export interface ImportPanel {

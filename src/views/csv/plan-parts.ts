@@ -10,10 +10,10 @@ import {
   type PlannedRow,
 } from "../../readings/plan-import.ts";
 import { headWords } from "../../readings/row-words.ts";
+import { inPlace } from "../../report/problem-words.ts";
+import { counted } from "../../words.ts";
 import { type Child, el } from "../dom.ts";
-import { inPlace } from "../problem-note.ts";
 import { scrollTable } from "../scroll-table.ts";
-import { counted } from "../words.ts";
 import { mapping } from "./mapping.ts";
 
 export interface PlanView {

@@ -4,14 +4,14 @@ import type { OutputValue } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
 import { isProblem, root } from "../../problem.ts";
+import { numberText, outputText } from "../../report/figure-text.ts";
+import { inPlace } from "../../report/problem-words.ts";
+import { saysOf } from "../../report/step-words.ts";
 import { type Unit, unitLabel } from "../../units/unit.ts";
+import { capital } from "../../words.ts";
 import { el } from "../dom.ts";
-import { numberText, outputText } from "../figure.ts";
 import type { PageContext } from "../page-context.ts";
-import { inPlace } from "../problem-note.ts";
 import { stateMark, stateWord } from "../state-mark.ts";
-import { capital } from "../words.ts";
-import { saysOf } from "./says-of.ts";
 
 export interface AnswerColumn {
   /** Name of the output; none for a formula, which has one answer. */

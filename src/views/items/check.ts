@@ -1,22 +1,26 @@
 // A check: state word with its mark, the value, and the margin bar at the same place on every check.
 import type { CheckItem } from "../../document/item.ts";
-import { whyAlone } from "../../engine/check-parts.ts";
 import type { CheckValue, Line } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
-import type { Unit } from "../../units/unit.ts";
+import { doubtWords } from "../../report/doubt.ts";
+import { setText } from "../../report/figure-text.ts";
+import { asked, labelOf } from "../../report/labels.ts";
+import { limitWords, ruleWords, shownUnit } from "../../report/limits.ts";
+import { waiverWords } from "../../report/waiver.ts";
+import { differenceUnit } from "../../units/in-unit.ts";
+import { onScreen } from "../../units/on-screen.ts";
+import { capital } from "../../words.ts";
 import { answer } from "../answer.ts";
 import { el, replace } from "../dom.ts";
-import { figure, setText } from "../figure.ts";
+import { figure } from "../figure.ts";
 import { marginBar } from "../margin-bar.ts";
 import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
-import { onScreen } from "../on-screen.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
 import { noAnswerNote } from "../problem-note.ts";
 import { row } from "../row.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
-import { asked, capital, labelOf } from "../words.ts";
-import { doubtWords, reservationLines, sourceParts } from "./standing-parts.ts";
+import { reservationLines, sourceParts } from "./standing-parts.ts";
 
 export function checkView(context: PageContext, line: Line, item: CheckItem): ItemView {
   const { element, body, result } = row(context, line.name, item);
@@ -53,51 +57,36 @@ export function checkView(context: PageContext, line: Line, item: CheckItem): It
   return { element, update };
 }
 
-const shownUnit = (value: CheckValue, context: PageContext): Unit =>
-  value.unit ?? context.unitOf(value.kind ?? "ratio");
-
 function valueFigure(value: CheckValue, context: PageContext): HTMLElement {
   if (value.yes !== undefined) return el("span", { class: "figure" }, el("b", {}, value.yes ? "yes" : "no"));
-  return figure(value.si, value.kind, shownUnit(value, context));
+  return figure(value.si, value.kind, shownUnit(value, context.unitOf));
 }
 
-export function limitWords(value: CheckValue, context: PageContext): string {
-  const text = (si: number) => setText(si, value.kind, shownUnit(value, context));
-  const { atLeast, atMost } = value.limits;
-  if (atLeast !== undefined && atMost !== undefined) return `${text(atLeast)} to ${text(atMost)}`;
-  return atLeast === undefined ? `at most ${text(atMost ?? Number.NaN)}` : `at least ${text(atLeast)}`;
-}
+/** Limits with the digits that a person gave them. */
+export const limitText = (value: CheckValue, context: PageContext): string =>
+  limitWords(value, (si) => setText(si, value.kind, shownUnit(value, context.unitOf)));
 
 function marginParts(value: CheckValue, item: CheckItem, context: PageContext): readonly HTMLElement[] {
-  const waived = value.waived
-    ? [
-        el(
-          "p",
-          { class: "waived-note" },
-          `Waived by ${value.waived.by}: ${value.waived.why.replace(/\.$/, "")}. The numbers say: ${value.judged}.`,
-        ),
-      ]
-    : [];
-  const alone = onScreen(whyAlone(value));
-  const said = [el("p", { class: "caption" }, `${capital(alone)}.`), ...reservationLines(value), ...waived];
+  const waiver = waiverWords(value);
+  const alone = onScreen(value.reason);
+  const said = [el("p", { class: "caption" }, `${capital(alone)}.`), ...reservationLines(value)];
+  if (waiver !== undefined) said.push(el("p", { class: "waived-note" }, `${capital(waiver)}.`));
   if (value.yes !== undefined) return said;
   const words = `${asked(labelOf(item))} ${alone}, ${value.judged}`;
   const holder = el("div", { class: "bar-holder" });
-  holder.append(marginBar(value, limitWords(value, context), words));
+  holder.append(marginBar(value, limitText(value, context), words));
   return [holder, ...said];
 }
 
 function limitPart(item: CheckItem, value: CheckValue, context: PageContext): HTMLElement | undefined {
   if (value.yes !== undefined) return undefined;
-  const guard = setText(value.uncertainty, value.kind, shownUnit(value, context));
-  const rule =
-    value.uncertainty > 0
-      ? `Guarded: proven only if the value stays inside with its whole uncertainty of ${guard}.`
-      : "Compared unrounded; no uncertainty is stated.";
-  const doubt = doubtWords(value, shownUnit(value, context));
+  const shown = shownUnit(value, context.unitOf);
+  const guard = setText(value.uncertainty, value.kind, differenceUnit(shown));
+  const rule = ruleWords(value.uncertainty > 0 ? ` of ${guard}` : undefined);
+  const doubt = doubtWords(value, shown);
   return part(
     "limit",
-    el("p", {}, `${capital(limitWords(value, context))}${item.source ? `, ${item.source}` : ""}. ${rule}`),
+    el("p", {}, `${capital(limitText(value, context))}${item.source ? `, ${item.source}` : ""}. ${rule}`),
     doubt !== undefined && el("p", {}, onScreen(doubt)),
   );
 }

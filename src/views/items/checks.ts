@@ -1,31 +1,28 @@
 // A check over the rows of a table, or over a list that must stay empty: exceptions first, then how many are
 // proven; each row with its state, its reason and a small margin bar.
 import type { CheckItem } from "../../document/item.ts";
-import { nounOfRows } from "../../document/place-words.ts";
-import { whyAlone } from "../../engine/check-parts.ts";
 import type { ChecksValue, CheckValue, Line, RowOf } from "../../engine/line.ts";
 import { isProblem, root } from "../../problem.ts";
-import { type State, states } from "../../verdict.ts";
+import { labelOf } from "../../report/labels.ts";
+import { ruleWords } from "../../report/limits.ts";
+import { inPlace } from "../../report/problem-words.ts";
+import { rowNames } from "../../report/row-names.ts";
+import { stateOf, worstFirst } from "../../report/states.ts";
+import { waiverWords } from "../../report/waiver.ts";
+import { onScreen } from "../../units/on-screen.ts";
+import { capital } from "../../words.ts";
 import { type Child, el, replace } from "../dom.ts";
 import { marginBar } from "../margin-bar.ts";
 import { more, nameInFormulas, noteOf, part, relations } from "../more.ts";
-import { onScreen } from "../on-screen.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
-import { inPlace, noAnswerNote } from "../problem-note.ts";
+import { noAnswerNote } from "../problem-note.ts";
 import { row, rowId } from "../row.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
-import { capital, labelOf } from "../words.ts";
-import { limitWords } from "./check.ts";
+import { limitText } from "./check.ts";
 import { reservationLines } from "./standing-parts.ts";
 
 type CheckRow = RowOf<CheckValue>;
-
-export const rowState = ({ value }: CheckRow): State => (isProblem(value) ? "no answer" : value.state);
-
-/** "hole 18"; a finding is named by its place already. */
-export const rowName = (noun: string, key: string): string =>
-  noun === "finding" ? capital(key) : `${noun} ${key}`;
 
 export function checksView(context: PageContext, line: Line, item: CheckItem): ItemView {
   const { element, body, result } = row(context, line.name, item);
@@ -48,14 +45,13 @@ export function checksView(context: PageContext, line: Line, item: CheckItem): I
       proven.hidden = true;
       replace(result, stateWord("no answer"));
     } else if (value.type === "checks") {
-      const noun = value.key === "finding" ? "finding" : nounOfRows(item, value.key, context.itemOf);
-      const about = { context, name: now.name, item, noun };
-      const exceptions = value.rows.filter((one) => rowState(one) !== "proven");
-      const rest = value.rows.filter((one) => rowState(one) === "proven");
+      const about = { context, name: now.name, item, nameOf: rowNames(item, value, context.itemOf) };
+      const exceptions = value.rows.filter((one) => stateOf(one) !== "proven");
+      const rest = value.rows.filter((one) => stateOf(one) === "proven");
       replace(
         found,
-        rowList(about, inOrder(exceptions)),
-        value.rows.length === 0 && el("p", { class: "caption" }, `${capital(whyAlone(value))}.`),
+        rowList(about, worstFirst(exceptions)),
+        value.rows.length === 0 && el("p", { class: "caption" }, `${capital(value.reason)}.`),
         ...reservationLines(value),
       );
       replace(
@@ -77,9 +73,6 @@ export function checksView(context: PageContext, line: Line, item: CheckItem): I
   return { element, update };
 }
 
-const inOrder = (rows: readonly CheckRow[]): readonly CheckRow[] =>
-  states.flatMap((state) => rows.filter((one) => rowState(one) === state));
-
 function resultParts(value: ChecksValue, proven: number): readonly Child[] {
   const all = value.rows.length;
   const words =
@@ -91,7 +84,7 @@ interface About {
   readonly context: PageContext;
   readonly name: string;
   readonly item: CheckItem;
-  readonly noun: string;
+  readonly nameOf: (row: CheckRow) => string;
 }
 
 const rowList = (about: About, rows: readonly CheckRow[]): HTMLElement | undefined =>
@@ -99,13 +92,12 @@ const rowList = (about: About, rows: readonly CheckRow[]): HTMLElement | undefin
     ? undefined
     : el("ul", { class: "check-rows" }, ...rows.map((one) => checkRow(about, one)));
 
-function checkRow({ context, name, item, noun }: About, one: CheckRow): HTMLElement {
+function checkRow({ context, name, item, nameOf }: About, one: CheckRow): HTMLElement {
   const { key, value } = one;
-  const state = rowState(one);
-  const words = isProblem(value) ? inPlace(root(value)) : onScreen(capital(whyAlone(value)));
-  const waived =
-    isProblem(value) || !value.waived ? "" : ` Waived by ${value.waived.by}: ${value.waived.why}`;
-  const named = rowName(noun, key);
+  const state = stateOf(one);
+  const words = isProblem(value) ? inPlace(root(value)) : onScreen(capital(value.reason));
+  const waiver = isProblem(value) ? undefined : waiverWords(value);
+  const named = nameOf(one);
   return el(
     "li",
     { id: rowId(name, key), tabindex: "-1", class: state === "fails" ? "row-fails" : undefined },
@@ -116,17 +108,18 @@ function checkRow({ context, name, item, noun }: About, one: CheckRow): HTMLElem
       named,
       el("span", { class: "unseen" }, ", why?"),
     ),
-    el("span", { class: "row-why" }, words + waived, ...(isProblem(value) ? [] : reservationLines(value))),
+    el(
+      "span",
+      { class: "row-why" },
+      waiver === undefined ? words : `${words}. ${capital(waiver)}`,
+      ...(isProblem(value) ? [] : reservationLines(value)),
+    ),
     !isProblem(value) &&
       Number.isFinite(value.si) &&
       el(
         "span",
         { class: "row-bar" },
-        marginBar(
-          value,
-          undefined,
-          `${labelOf(item)}, ${named}: ${onScreen(whyAlone(value))}, ${value.judged}`,
-        ),
+        marginBar(value, undefined, `${labelOf(item)}, ${named}: ${onScreen(value.reason)}, ${value.judged}`),
       ),
   );
 }
@@ -143,11 +136,7 @@ function workingOfOne({ value }: Line, context: PageContext): readonly Child[] {
     check.yes === undefined &&
       part(
         "limit",
-        el(
-          "p",
-          {},
-          `${capital(limitWords(check, context))}. ${guarded ? "Guarded: proven only if the value stays inside with its whole uncertainty." : "Compared unrounded; no uncertainty is stated."}`,
-        ),
+        el("p", {}, `${capital(limitText(check, context))}. ${ruleWords(guarded ? "" : undefined)}`),
       ),
   ];
 }

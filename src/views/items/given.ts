@@ -1,18 +1,15 @@
 // A given looks written in: a pencil entry on a dotted line, kept exactly as typed, with how it was
 // understood beneath it and any problem beside it. Typing never moves the focus.
-import type { GivenItem, SpreadText } from "../../document/item.ts";
+import type { GivenItem } from "../../document/item.ts";
 import type { Line } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
-import { differenceUnit } from "../../units/in-unit.ts";
-import type { Kind } from "../../units/kind.ts";
+import { readingText, spreadWords } from "../../report/given-words.ts";
+import { labelOf } from "../../report/labels.ts";
 import { el, replace } from "../dom.ts";
-import { setText } from "../figure.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
-import { onScreen } from "../on-screen.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
 import { confirmNote, problemNote } from "../problem-note.ts";
 import { lineId, row } from "../row.ts";
-import { labelOf } from "../words.ts";
 import { sourceEntry } from "./source-entry.ts";
 
 export function givenView(context: PageContext, line: Line, item: GivenItem): ItemView {
@@ -51,12 +48,11 @@ export function givenView(context: PageContext, line: Line, item: GivenItem): It
     if (wrong) entry.setAttribute("aria-invalid", "true");
     element.classList.toggle("unanswered", wrong);
     if (!wrong && value.type === "quantity") source.update(value.sourceState);
-    reading.textContent = wrong ? "not read" : readingText(now, item, context);
+    reading.textContent = wrong ? "not read" : readingText(now, item, context.unitOf);
     if (wrong) replace(trouble, problemNote(value, `${id}-problem`, put));
-    else if (value.type === "quantity" && value.confirm && !context.isConfirmed(name, entry.value)) {
+    else if (value.type === "quantity" && value.confirm) {
       const keep = (): void => {
         context.confirm(item.name, entry.value);
-        update(now);
         entry.focus();
       };
       const again = (): void => {
@@ -102,48 +98,7 @@ function choiceEntry(id: string, choices: readonly string[], typed: string): HTM
   return entry;
 }
 
-/** "read as torque, 705.0 N·m" */
-function readingText(line: Line, item: GivenItem, context: PageContext): string {
-  const { value } = line;
-  if (isProblem(value)) return "";
-  if (value.type === "text")
-    return item.as === "text" || item.choices ? "read as text" : "read as a designation";
-  if (value.type !== "quantity") return "";
-  const kind = value.kind;
-  const shown = kind === undefined ? value.typed.unit : context.unitOf(kind);
-  const spread =
-    value.halfWidth === undefined ? "" : ` ± ${setText(value.halfWidth, kind, differenceUnit(shown))}`;
-  const few = shown.text === value.typed.unit.text ? 6 : 4; // what was typed keeps its digits
-  const together = (setText(value.si, kind, shown, few) + spread).replaceAll(" ", "\u00a0"); // number and unit stay on one line
-  const words = readWords(kind, value.typed.text, together);
-  return value.typed.spread?.form === "plusMinus"
-    ? [words, "± taken as limits"].filter(Boolean).join("; ")
-    : words;
-}
-
-/** No number again where nothing was converted; a bare number needs no kind, a share is shown as what it is. */
-export function readWords(kind: Kind | undefined, typed: string, together: string): string {
-  const plain = (text: string) => onScreen(text).replaceAll(/\s+/g, " ").trim();
-  const isSame = plain(typed) === plain(together);
-  if (kind !== undefined && kind !== "ratio" && kind !== "count")
-    return isSame ? `read as ${kind}` : `read as ${kind}, ${together}`;
-  if (isSame) return "";
-  return /%/.test(typed) ? `${plain(typed)} = ${together}` : `a number, ${together}`;
-}
-
 function spreadPart(item: GivenItem): HTMLElement | undefined {
   if (!item.spread) return undefined;
   return el("section", { class: "part" }, el("h4", {}, "spread"), el("p", {}, spreadWords(item.spread)));
-}
-
-function spreadWords(spread: SpreadText): string {
-  const applies = spread.applies ? `, applies to ${spread.applies}` : "";
-  switch (spread.form) {
-    case "plusMinus":
-      return `plus or minus ${spread.plusMinus}, taken as ${spread.meaning === "expanded" ? `expanded, k = ${spread.k}` : spread.meaning}${applies}`;
-    case "limits":
-      return `from ${spread.lower} to ${spread.upper}${applies}`;
-    case "resolution":
-      return `resolution ${spread.resolution}${applies}`;
-  }
 }

@@ -4,12 +4,12 @@ import { inWords } from "../../document/place-words.ts";
 import type { OutputValue } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
 import type { UnitChoice } from "../../methods/solution.ts";
+import { numberText, outputText } from "../../report/figure-text.ts";
+import { saysOf } from "../../report/step-words.ts";
+import { capital } from "../../words.ts";
 import { el } from "../dom.ts";
-import { numberText, outputText } from "../figure.ts";
 import type { PageContext } from "../page-context.ts";
-import { capital } from "../words.ts";
 import { type AnswerColumn, answerHead } from "./answer-columns.ts";
-import { saysOf } from "./says-of.ts";
 
 type Rows = Extract<OutputValue, { kind: "list" }>["rows"];
 type Field = Rows[number][string];

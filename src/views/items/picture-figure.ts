@@ -5,11 +5,11 @@ import { guiltyField } from "../../engine/guilty-field.ts";
 import type { Line, PictureValue, Told } from "../../engine/line.ts";
 import { isRefusal } from "../../engine/pictures.ts";
 import { isProblem, type Problem } from "../../problem.ts";
+import { shortReservations } from "../../report/reservations.ts";
 import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
 import { drawingOf } from "../pictures/index.ts";
 import { problemNote } from "../problem-note.ts";
-import { shortReservations } from "../row-exceptions.ts";
 import { reservationLines } from "./standing-parts.ts";
 
 const narrowest = 260;

@@ -4,6 +4,7 @@ import type { ReadingItem } from "../../document/item.ts";
 import type { Line } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
 import { askedColumns } from "../../readings/places.ts";
+import { labelOf } from "../../report/labels.ts";
 import { el, replace } from "../dom.ts";
 import { saveFile } from "../files.ts";
 import { lazily } from "../lazily.ts";
@@ -11,7 +12,6 @@ import { more, nameInFormulas, noteOf, relations } from "../more.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
 import { problemNote } from "../problem-note.ts";
 import { row } from "../row.ts";
-import { labelOf } from "../words.ts";
 
 const parts = lazily(() => import("../readings/table-parts.ts"));
 const csvOut = lazily(() => import("../../readings/reading-csv.ts"), "soon");

@@ -1,13 +1,13 @@
 // The working of one row: three lines for each step, warnings, and "why?"; and one row in full for paper.
 import type { RowsValue } from "../../engine/line.ts";
 import { isProblem, root } from "../../problem.ts";
+import { inPlace } from "../../report/problem-words.ts";
+import { saysOf, stepName } from "../../report/step-words.ts";
 import { type Child, el } from "../dom.ts";
 import { outputFigure } from "../figure.ts";
 import { part } from "../more.ts";
 import type { PageContext } from "../page-context.ts";
-import { inPlace } from "../problem-note.ts";
 import { threeLines } from "../three-lines.ts";
-import { saysOf } from "./says-of.ts";
 import { methodParts, warning } from "./solution-parts.ts";
 
 type Answer = RowsValue["rows"][number];
@@ -23,7 +23,7 @@ export function rowWorking(one: Answer, name: string, noun: string, context: Pag
     el(
       "div",
       { class: "step" },
-      el("p", { class: "step-name" }, step.says ?? saysOf(solution.method, step.name)),
+      el("p", { class: "step-name" }, stepName(solution.method, step)),
       threeLines(step, context.unitOf),
     ),
   );

@@ -4,13 +4,14 @@ import { isMethodItem, type WorkingItem } from "../../document/item.ts";
 import { inWords, nounOfRows } from "../../document/place-words.ts";
 import type { Line, RowsValue } from "../../engine/line.ts";
 import { isProblem } from "../../problem.ts";
+import { labelOf } from "../../report/labels.ts";
+import { counted } from "../../words.ts";
 import { el, replace } from "../dom.ts";
 import { more, nameInFormulas, noteOf, relations } from "../more.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
 import { noAnswerNote } from "../problem-note.ts";
 import { row, rowId } from "../row.ts";
 import { stateWord } from "../state-mark.ts";
-import { counted, labelOf } from "../words.ts";
 import { type AnswerColumn, answerCells, answerColumns, answerHead } from "./answer-columns.ts";
 import { rowWorking, workedOnce } from "./row-working.ts";
 

@@ -3,16 +3,16 @@ import { isRecordOnly } from "../../methods/field.ts";
 import { methods } from "../../methods/register.ts";
 import type { Solution } from "../../methods/solution.ts";
 import type { Problem } from "../../problem.ts";
+import { outputText } from "../../report/figure-text.ts";
+import { inPlace } from "../../report/problem-words.ts";
+import { saysOf, stepName } from "../../report/step-words.ts";
 import { cite } from "../../source.ts";
 import { type Child, el } from "../dom.ts";
-import { outputText } from "../figure.ts";
 import { list, part } from "../more.ts";
 import type { PageContext } from "../page-context.ts";
-import { inPlace } from "../problem-note.ts";
 import { stateMark } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
 import { listTable } from "./list-output.ts";
-import { saysOf } from "./says-of.ts";
 
 export const warning = (problem: Problem): HTMLElement =>
   el(
@@ -59,9 +59,6 @@ export function methodParts(
   ];
 }
 
-/** Steps of one kind that are shown; a table holds the results of all. */
-const mostAlike = 3;
-
 /** Each step once; a source is named where it changes. Steps that stand above already are not printed twice. */
 function stepList(
   solved: Solution,
@@ -70,13 +67,7 @@ function stepList(
   cited: boolean,
 ): readonly HTMLElement[] {
   let before: string | undefined;
-  const met = new Map<string, number>();
-  const few = solved.working.filter(({ name }) => {
-    met.set(name, (met.get(name) ?? 0) + 1);
-    return (met.get(name) ?? 0) <= mostAlike;
-  });
-  const left = solved.working.length - few.length;
-  const parts = few.map((step) => {
+  return solved.working.map((step) => {
     const source = step.source && cite(step.source);
     const lines = threeLines(step, context.unitOf);
     const broad = lines.querySelector(".over-phone") !== null;
@@ -86,12 +77,9 @@ function stepList(
     return el(
       "div",
       { class: `step${broad ? " broad" : ""}${repeated ? " repeated" : ""}` },
-      el("p", { class: "step-name" }, step.says ?? saysOf(solved.method, step.name)),
+      el("p", { class: "step-name" }, stepName(solved.method, step)),
       lines,
       named && el("p", { class: "quiet" }, source),
     );
   });
-  return left > 0
-    ? [...parts, el("p", { class: "quiet" }, `${left} more steps of the same kind, one for each row`)]
-    : parts;
 }

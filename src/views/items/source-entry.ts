@@ -1,11 +1,11 @@
 // Where a given comes from, in the margin. A changed value leaves the old source behind, struck through,
 // and asks for its own: who says so, and from where.
 import type { GivenItem } from "../../document/item.ts";
+import { sourceKey } from "../../document/source-key.ts";
 import type { SourceState } from "../../engine/line.ts";
 import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
 import { lineId } from "../row.ts";
-import { sourceKey } from "../source-key.ts";
 
 export interface SourceEntry {
   /** The field under the value. */

@@ -3,6 +3,8 @@ import { isMethodItem, type WorkingItem } from "../../document/item.ts";
 import type { FormulaValue, Line } from "../../engine/line.ts";
 import type { Solution } from "../../methods/solution.ts";
 import { isProblem } from "../../problem.ts";
+import { labelOf } from "../../report/labels.ts";
+import { saysOf } from "../../report/step-words.ts";
 import { answer } from "../answer.ts";
 import { el, replace } from "../dom.ts";
 import { figure, outputFigure } from "../figure.ts";
@@ -12,8 +14,6 @@ import { noAnswerNote } from "../problem-note.ts";
 import { row } from "../row.ts";
 import { stateWord } from "../state-mark.ts";
 import { threeLines } from "../three-lines.ts";
-import { labelOf } from "../words.ts";
-import { saysOf } from "./says-of.ts";
 import { methodParts, warning } from "./solution-parts.ts";
 
 /** Enough outputs at the line's right for a reader; the others stand behind "more". */

@@ -6,8 +6,8 @@ import type { TableValue } from "../../engine/line.ts";
 import { grouped } from "../../grouped.ts";
 import { reasonOf, type Step, textAt } from "../../readings/places.ts";
 import { replacedBy, rowWords, valuesOfRow } from "../../readings/row-words.ts";
+import { onScreen } from "../../units/on-screen.ts";
 import { type Child, el } from "../dom.ts";
-import { onScreen } from "../on-screen.ts";
 import { stateWord } from "../state-mark.ts";
 
 export interface Noted {

@@ -2,10 +2,11 @@
 import type { ReadingItem } from "../../document/item.ts";
 import type { TableValue } from "../../engine/line.ts";
 import { stepsOf } from "../../readings/places.ts";
+import { labelOf } from "../../report/labels.ts";
+import { onScreen } from "../../units/on-screen.ts";
+import { counted } from "../../words.ts";
 import { type Child, el } from "../dom.ts";
-import { onScreen } from "../on-screen.ts";
 import type { PageContext } from "../page-context.ts";
-import { counted, labelOf } from "../words.ts";
 import { isPlan, planTable } from "./plan-table.ts";
 import { readingNotes } from "./reading-notes.ts";
 import { readingsTable } from "./readings-table.ts";

@@ -7,13 +7,13 @@ import { convert } from "../../units/convert.ts";
 import { inGroups } from "../../units/decimal.ts";
 import { type Answer, rule, usualAnswers, wouldMean } from "../../units/explain.ts";
 import type { Kind } from "../../units/kind.ts";
+import { onScreen } from "../../units/on-screen.ts";
 import { type Quantity, quantity } from "../../units/quantity.ts";
 import { type Scan, scan } from "../../units/scan.ts";
 import { scanFor } from "../../units/scan-for.ts";
 import { unit, unitLabel } from "../../units/unit.ts";
 import { onWrenchStep } from "../../units/wrench-step.ts";
 import { type Child, el, replace } from "../dom.ts";
-import { onScreen } from "../on-screen.ts";
 import { plainField } from "./question-entry.ts";
 import { keepStep, keptStep, recent, remember } from "./recent.ts";
 

@@ -1,10 +1,12 @@
 // Readings that are kept and not used, and those that are asked about, in words that both faces say: where, what
 // stood there, why, who and when, and what the place is judged on now.
+import { isBare } from "../document/decimal-mark.ts";
 import type { ReadingItem } from "../document/item.ts";
-import { groupWords, keyColumns, type Place, placeWords } from "../document/place-words.ts";
+import { groupWords, inWords, placeWords } from "../document/place-words.ts";
+import type { Line, TableColumn, TableValue } from "../engine/line.ts";
 import { grouped } from "../grouped.ts";
 import { isProblem } from "../problem.ts";
-import type { Line, TableValue } from "./line.ts";
+import { askedColumns, placeOfRow, textAt } from "../readings/places.ts";
 
 export interface SetAsideWords {
   readonly row: number;
@@ -25,7 +27,7 @@ export function setAsidesOf({ item, value }: Line): readonly SetAsideWords[] {
   const standing = standingOf(value);
   return value.setAside.map((one) => ({
     row: one.row,
-    place: placeWords(item, placeAt(item, value, one.row)),
+    place: placeWords(item, placeOfRow(item, value, one.row)),
     value: valuesAt(value, one.row),
     why: one.why,
     by: one.by,
@@ -50,38 +52,44 @@ export function setAsideSentences(all: readonly SetAsideWords[]): readonly strin
   });
 }
 
+export interface OddReading {
+  readonly row: number;
+  /** "hole 13, lo split, along"; with its column where several are read at a place. */
+  readonly place: string;
+  readonly value: string;
+}
+
 /** Readings farther from their group than the page allows. */
-export function oddReadings({
-  item,
-  value,
-}: Line): readonly { readonly place: string; readonly value: string }[] {
+export function oddReadings({ item, value }: Line): readonly OddReading[] {
   if (item.kind !== "reading" || isProblem(value) || value.type !== "table") return [];
-  return value.states.flatMap((state, row) =>
-    state === "odd"
-      ? [{ place: placeWords(item, placeAt(item, value, row)), value: valuesAt(value, row) }]
-      : [],
-  );
+  const isOneOfMany = askedColumns(item).length > 1;
+  return [...value.oddIn]
+    .toSorted(([a], [b]) => a - b)
+    .flatMap(([row, names]) =>
+      value.columns
+        .filter(({ name }) => names.includes(name))
+        .map((column) => ({
+          row,
+          place:
+            placeWords(item, placeOfRow(item, value, row)) + (isOneOfMany ? `, ${inWords(column.name)}` : ""),
+          value: typedAt(column, row),
+        })),
+    );
 }
 
 const whenColumns = ["when", "date", "time"];
 
-const textAt = (table: TableValue, name: string, row: number): string =>
-  table.columns.find((column) => column.name === name)?.typed[row] ?? "";
-
-function placeAt(item: ReadingItem, table: TableValue, row: number): Place {
-  const keys = keyColumns(item);
-  return keys.length > 0 ? keys.map((key) => [key, textAt(table, key, row)]) : [["row", `${row + 1}`]];
-}
-
 /** The numbers of a row with their units. */
 function valuesAt({ columns }: TableValue, row: number): string {
   return columns
-    .flatMap(({ kind, unit, typed }) => {
-      const text = kind === "tag" || kind === "text" ? "" : (typed[row] ?? "");
-      const bare = /^[-+\u2212]?[\d.,]+$/.test(text) && unit !== undefined;
-      return text === "" ? [] : [bare ? `${text} ${unit}` : text];
-    })
+    .map((column) => typedAt(column, row))
+    .filter((text) => text !== "")
     .join(", ");
+}
+
+function typedAt({ kind, unit, typed }: TableColumn, row: number): string {
+  const text = kind === "tag" || kind === "text" ? "" : (typed[row] ?? "");
+  return isBare(text) && unit !== undefined ? `${text} ${unit}` : text;
 }
 
 const counts = (table: TableValue, row: number): boolean =>
@@ -119,5 +127,5 @@ function nowWords(item: ReadingItem, table: TableValue, row: number, { read, gro
   if (again !== undefined) return `read again: ${valuesAt(table, again)}`;
   if (first === undefined || table.key.length < 2) return "nothing stands in its place";
   const { used = 0, places = 0 } = groups.get(textAt(table, first, row)) ?? {};
-  return `${groupWords(item, placeAt(item, table, row))} is judged on ${used} of ${places} readings`;
+  return `${groupWords(item, placeOfRow(item, table, row))} is judged on ${used} of ${places} readings`;
 }

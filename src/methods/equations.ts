@@ -1,10 +1,10 @@
 // The equations of a method as text, from the same trees that run, each with its own symbols.
 import { parse } from "../formula/parse.ts";
 import { plain, type Shown, show, symbolOf } from "../formula/show.ts";
-import type { AnyMethod } from "../methods/index.ts";
-import type { Steps } from "../methods/method.ts";
 import { isProblem } from "../problem.ts";
 import { cite } from "../source.ts";
+import type { AnyMethod } from "./index.ts";
+import type { Steps } from "./method.ts";
 
 export interface Equation {
   readonly name: string;
@@ -18,7 +18,7 @@ export interface Equation {
 type Fields = Readonly<Record<string, { readonly symbol?: string; readonly of?: Fields } | object>>;
 
 /** Symbols of every name the method speaks of; columns of lists as "list.column", and bare where no other name is meant. */
-export function symbolsOf(m: AnyMethod): ReadonlyMap<string, string> {
+function symbolsOf(m: AnyMethod): ReadonlyMap<string, string> {
   const own = new Map<string, string>();
   const columns = new Map<string, string>();
   const put = (fields: Fields, list?: string): void => {

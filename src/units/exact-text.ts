@@ -1,5 +1,5 @@
 // Exact numbers as text, and as few digits as say enough.
-import { exactDecimal, type Rational, toDecimal } from "../units/rational.ts";
+import { exactDecimal, type Rational, toDecimal } from "./rational.ts";
 
 /** "24.856662386075674" where the decimal ends, else a fraction such as "250/9" or "pi/180". */
 export function exactText(r: Rational): string {

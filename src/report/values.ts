@@ -16,7 +16,7 @@ export interface ValueRecord {
 }
 
 /** "N.m"; a ratio and a text have none. */
-const unitText = (text: string): string => (text === "1" ? "" : text);
+export const unitText = (text: string): string => (text === "1" ? "" : text);
 
 export const numberRecord = (si: number, shown: Unit, text: string): ValueRecord => ({
   value: inUnit(si, shown),
