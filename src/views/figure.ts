@@ -6,8 +6,6 @@ import type { Kind } from "../units/kind.ts";
 import { type Unit, unitLabel } from "../units/unit.ts";
 import { el } from "./dom.ts";
 
-export { figureText, forReading, numberText, outputText, setText } from "../report/figure-text.ts";
-
 /** The number large, its unit after it. */
 export function figure(si: number, kind: Kind | undefined, shown: Unit): HTMLElement {
   const label = unitLabel(shown);

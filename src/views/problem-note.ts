@@ -8,8 +8,6 @@ import { capital, ended } from "../words.ts";
 import { el } from "./dom.ts";
 import type { PageContext } from "./page-context.ts";
 
-export { inPlace, problemSentence } from "../report/problem-words.ts";
-
 export function problemNote(
   found: Problem,
   id: string | undefined,

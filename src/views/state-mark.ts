@@ -3,8 +3,6 @@
 import type { Mark } from "../report/states.ts";
 import { el, svg } from "./dom.ts";
 
-export type { Mark } from "../report/states.ts";
-
 const ring = { cx: 8, cy: 8, r: 6, fill: "none", stroke: "currentColor", "stroke-width": 1.8 };
 
 const square = {

@@ -78,7 +78,7 @@ export default defineConfig({
           groups: [
             {
               name: "units",
-              test: /src\/(?:units\/|(?:problem|source|nearest)\.ts$)|src\/views\/(?:dom|on-screen)\.ts$/,
+              test: /src\/(?:units\/|(?:problem|source|nearest)\.ts$)|src\/views\/dom\.ts$/,
               priority: 2,
             },
             {

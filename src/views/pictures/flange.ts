@@ -1,8 +1,9 @@
 // What every plan shows: the flange behind the positions, which way x and y run, rings, state marks.
 import { polygonHull } from "d3";
+import type { Mark } from "../../report/states.ts";
 import type { State } from "../../verdict.ts";
 import { svg } from "../dom.ts";
-import { type Mark, stateMark } from "../state-mark.ts";
+import { stateMark } from "../state-mark.ts";
 import { text } from "./marks.ts";
 import type { Plan, Spot } from "./plan.ts";
 

@@ -1,1 +1,0 @@
-export { onScreen } from "../units/on-screen.ts";
