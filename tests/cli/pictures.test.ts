@@ -123,7 +123,7 @@ describe("what a picture says", () => {
       JSON.stringify({
         name: "#1",
         picture: "wrench",
-        says: "picture wrench",
+        says: "wrench",
         sentence: words,
         mayNotHold: [],
       }),
