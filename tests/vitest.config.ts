@@ -23,6 +23,7 @@ const long = [
   "tests/methods/plan/record-findings.test.ts",
   "tests/methods/torque/torque-from-friction.test.ts",
   "tests/pictures/**/*.test.ts",
+  "tests/report/both-faces.test.ts",
   "tests/spread/**/*.test.ts",
   "tests/units/negated.test.ts",
   "tests/views/pictures/*.test.ts",
