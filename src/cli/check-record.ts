@@ -11,7 +11,7 @@ import { exceptions } from "../report/exceptions.ts";
 import { labelOf } from "../report/labels.ts";
 import { limitValues, limitWords, shownUnit } from "../report/limits.ts";
 import { reservationWords } from "../report/reservations.ts";
-import { itemsOf, rowNames } from "../report/row-names.ts";
+import { type ItemOf, rowNames } from "../report/row-names.ts";
 import { isCheck, stateOf } from "../report/states.ts";
 import { numberRecord } from "../report/values.ts";
 import { type CheckedPage, noteName, placed, whyNoAnswer } from "./checked-page.ts";
@@ -24,10 +24,11 @@ export function pageRecord(page: CheckedPage) {
   const found = findings(page, all);
   const behind = bearingOn(all, lines);
   const rests = caveats(lines);
+  const byName = new Map(lines.map((line) => [line.name, line]));
   const on: On = {
     page,
-    lineAt: linesByName(lines),
-    itemOf: itemsOf(lines),
+    lineAt: (name) => byName.get(name),
+    itemOf: (name) => byName.get(name)?.item,
   };
   return {
     file: page.file,
@@ -58,12 +59,7 @@ export function pageRecord(page: CheckedPage) {
 interface On {
   readonly page: CheckedPage;
   readonly lineAt: (name: string) => Line | undefined;
-  readonly itemOf: ReturnType<typeof itemsOf>;
-}
-
-function linesByName(lines: readonly Line[]): On["lineAt"] {
-  const byName = new Map(lines.map((line) => [line.name, line]));
-  return (name) => byName.get(name);
+  readonly itemOf: ItemOf;
 }
 
 /** Listed at a check; more of them stand in the list of the page. */

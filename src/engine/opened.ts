@@ -51,7 +51,7 @@ export interface OpenPage {
   dispose: () => void;
 }
 
-export interface Written {
+interface Written {
   readonly text: string;
   readonly left: readonly Problem[];
 }

@@ -19,7 +19,7 @@ export interface Results {
   readonly row?: RowContext | undefined;
 }
 
-export interface RowNumber {
+interface RowNumber {
   readonly kind: Kind;
   readonly si: number;
   readonly doubt?: readonly Contribution[] | undefined;
@@ -63,7 +63,7 @@ interface About {
 }
 
 /** A number whose kind is binding, as where a field or an output states it. */
-export const number = (kind: Kind, si: number, symbol: string, about: About = {}): Named => ({
+const number = (kind: Kind, si: number, symbol: string, about: About = {}): Named => ({
   typed: { dimension: kinds[kind].dimension, kind },
   value: si,
   leaf: { symbol, kind, si, scale: about.scale },

@@ -15,7 +15,7 @@ export function missingParts({ item, value }: Line, itemOf: ItemOf): readonly Pr
 }
 
 /** Values that a note asks for and that have no answer. */
-export const missingInNote = (line: Line): readonly Problem[] =>
+const missingInNote = (line: Line): readonly Problem[] =>
   Object.entries(noteOfLine(line)?.bound ?? {}).flatMap(([formula, { problem }]) =>
     problem ? [root(problem).at(`{${formula}}`)] : [],
   );

@@ -15,7 +15,7 @@ export function mathLine(parts: readonly Shown[], spoken: readonly Shown[] = par
   );
 }
 
-export function node(shown: Shown): Element {
+function node(shown: Shown): Element {
   switch (shown.type) {
     case "row":
       return mathElement("mrow", {}, ...shown.parts.map(node));

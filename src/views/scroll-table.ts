@@ -8,7 +8,7 @@ export interface Headed {
   readonly heads: readonly Child[];
 }
 
-export const scrolled = (label: string, ...children: readonly Child[]): HTMLElement =>
+const scrolled = (label: string, ...children: readonly Child[]): HTMLElement =>
   el("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": label }, ...children);
 
 export function scrollTable(

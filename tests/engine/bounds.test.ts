@@ -7,11 +7,11 @@ import { lackingReadings } from "../../src/engine/lacking-readings.ts";
 import type { Line, TableValue } from "../../src/engine/line.ts";
 import { readingValue } from "../../src/engine/reading.ts";
 import { type RowContext, resolve } from "../../src/engine/scope.ts";
-import { setAsidesOf } from "../../src/report/set-asides.ts";
 import { unboundNumbers } from "../../src/engine/unbound-numbers.ts";
 import { loops } from "../../src/engine/uses.ts";
 import { nearest } from "../../src/nearest.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
+import { setAsidesOf } from "../../src/report/set-asides.ts";
 import { steps } from "../steps.ts";
 import { settled } from "./helpers.ts";
 

@@ -77,7 +77,7 @@ export function countWords(value: TableValue): string {
     .join(", ");
 }
 
-export const headOf = ({ name, unit }: TableValue["columns"][number]): string =>
+const headOf = ({ name, unit }: TableValue["columns"][number]): string =>
   unit === undefined || unit === "1" ? name : `${name}/${unit}`;
 
 const wantedWords = (wanted: Readonly<Record<string, string>>): string => Object.values(wanted).join(" · ");

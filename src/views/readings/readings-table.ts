@@ -42,7 +42,7 @@ function cell(column: TableColumn, row: number, state: ReadingState): HTMLElemen
 }
 
 /** Struck through for the eye and for the ear. */
-export const struck = (text: string, state: ReadingState): Child =>
+const struck = (text: string, state: ReadingState): Child =>
   state === "corrected" || state === "set aside" ? el("s", {}, text) : text;
 
 function stateParts(table: TableValue, row: number, state: ReadingState): readonly Child[] {
