@@ -95,7 +95,7 @@ const saysOf = ({ d }: Workspace, name: string): string =>
   d.inputs[name]?.says ??
   d.outputs[name]?.says ??
   d.between?.[name]?.says ??
-  d.procedure?.gives[name]?.says ??
+  d.procedure?.gives?.[name]?.says ??
   name;
 
 function named(work: Workspace, name: string, words = name): string {

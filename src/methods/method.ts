@@ -29,30 +29,22 @@ export interface Limit {
   readonly spoils?: readonly string[];
 }
 
+/** What a procedure hands on under one name. */
+export interface GivenField {
+  readonly kind: Kind | "text" | "yes/no";
+  readonly symbol?: string;
+  readonly says?: string;
+}
+
 /** The part of a method that is not a closed formula: a look-up, a search, a fit, an ordering. */
 export interface Procedure {
   /** In words, beside the source: "row of the thread table named by the designation". */
   readonly says: string;
   readonly source: Source;
-  /** What it hands on to the steps. */
-  readonly gives: Readonly<
-    Record<
-      string,
-      { readonly kind: Kind | "text" | "yes/no"; readonly symbol?: string; readonly says?: string }
-    >
-  >;
-  /** Rows it hands on, as columns. */
-  readonly givesRows?: Readonly<
-    Record<
-      string,
-      Readonly<
-        Record<
-          string,
-          { readonly kind: Kind | "text" | "yes/no"; readonly symbol?: string; readonly says?: string }
-        >
-      >
-    >
-  >;
+  /** What it hands on to the steps beside the outputs that no step works out: those stand in `outputs` alone. */
+  readonly gives?: Readonly<Record<string, GivenField>>;
+  /** Rows it hands on, as columns, beside the columns of outputs. */
+  readonly givesRows?: Readonly<Record<string, Readonly<Record<string, GivenField>>>>;
   /**
    * The inputs it reads, where it does not read all of them: for every variant alike, variant by
    * variant, or by what is given. What neither it nor a step reads is refused when it is given.
@@ -62,6 +54,8 @@ export interface Procedure {
     | Readonly<Record<string, readonly string[]>>
     | ((inputs: Insides) => readonly string[]);
   readonly run: (inputs: Insides) => Insides | Problem;
+  /** Where the row found comes from, where that differs from row to row. */
+  readonly sourcesOf?: (inputs: Insides) => readonly Source[];
   /** Sources and remarks that depend on the row found. */
   readonly remarks?: (inputs: Insides) => readonly string[];
 }
@@ -107,8 +101,28 @@ export interface Method<D extends Declaration = Declaration> extends Declaration
   readonly solveNamed: (inputs: Readonly<Record<string, InputValue | undefined>>) => Solution | Problem;
 }
 
+/** With what the procedure gives to the outputs, read off the outputs: every one that no step works out. */
+function withGiven<const D extends Declaration>(d: D): D {
+  if (!d.procedure) return d;
+  const gives: Record<string, GivenField> = {};
+  const givesRows: Record<string, Record<string, GivenField>> = {};
+  const worked = new Set([d.steps ?? {}, ...Object.values(d.variants?.sets ?? {})].flatMap(Object.keys));
+  for (const [name, output] of Object.entries(d.outputs)) {
+    if (worked.has(name)) continue;
+    if (output.kind !== "list") gives[name] = output;
+    else if (d.inputs[name] === undefined)
+      givesRows[name] = Object.fromEntries(
+        Object.entries(output.of).filter(([column]) => d.each?.[name]?.[column] === undefined),
+      );
+  }
+  for (const [list, columns] of Object.entries(d.procedure.givesRows ?? {}))
+    givesRows[list] = { ...givesRows[list], ...columns };
+  return { ...d, procedure: { ...d.procedure, gives: { ...gives, ...d.procedure.gives }, givesRows } };
+}
+
 /** Declares a method. Formula texts are parsed and checked at first use, so that start-up stays short. */
-export function method<const D extends Declaration>(declaration: D): Method<D> {
+export function method<const D extends Declaration>(stated: D): Method<D> {
+  const declaration = withGiven(stated);
   if (Object.keys(declaration.sources).length === 0)
     throw new Error(`${declaration.id}: a method needs a source`);
   if (Object.keys(declaration.outputs).length === 0)

@@ -218,7 +218,7 @@ function unfitting(d: Declaration): Problem[] {
   const by = d.variants?.by;
   if (d.variants && by !== undefined) {
     const input = d.inputs[by];
-    const given = d.procedure?.gives[by];
+    const given = d.procedure?.gives?.[by];
     if (input?.kind !== "text" && given?.kind !== "text")
       found.push(
         problem({

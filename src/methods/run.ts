@@ -93,7 +93,7 @@ function runProcedure(work: Workspace): Problem | undefined {
   if (isProblem(found)) return found.at(work.d.id);
   for (const [name, value] of Object.entries(found)) {
     work.values.set(name, value);
-    const label = procedure.gives[name];
+    const label = procedure.gives?.[name];
     if (typeof value === "number" && label && label.kind !== "text" && label.kind !== "yes/no")
       work.leaves.set(name, { symbol: label.symbol ?? name, kind: label.kind, si: value });
     for (const [column, part] of Object.entries(procedure.givesRows?.[name] ?? {}))
@@ -137,7 +137,9 @@ function notesOf({ d, values }: Workspace, assumed: readonly string[]): string[]
 
 function sourcesOf(work: Workspace): Source[] {
   const found = new Map<string, Source>();
-  if (work.d.procedure) found.set(cite(work.d.procedure.source), work.d.procedure.source);
+  const { procedure } = work.d;
+  const read = procedure?.sourcesOf?.(Object.fromEntries(work.values)) ?? [procedure?.source];
+  for (const source of read) if (source) found.set(cite(source), source);
   for (const step of work.working) if (step.source) found.set(cite(step.source), step.source);
   return [...found.values()];
 }

@@ -1,8 +1,10 @@
 // The sorts of input: what is possible, what is usual, which units people mix up, and where that comes
-// from. Bounds carry their text beside the SI number; a test reads the text and compares, and holds the
-// usual ranges against the tables.
+// from. Bounds carry their text beside the SI number; a test reads the text and compares.
 import { isProblem } from "../problem.ts";
 import { type Source, source } from "../source.ts";
+import { frictionRows } from "../tables/friction.ts";
+import { nutFactors } from "../tables/nut-factors.ts";
+import { tighteningAccuracies } from "../tables/tightening-accuracy.ts";
 import type { Kind } from "../units/kind.ts";
 import { type Unit, unit } from "../units/unit.ts";
 
@@ -44,6 +46,24 @@ const GPa = inUnits("GPa", 1e9);
 const mm = inUnits("mm", 1e-3);
 const perKelvin = inUnits("1/K", 1);
 
+interface PrintedRange {
+  readonly low?: number;
+  readonly typical?: number;
+  readonly high?: number;
+}
+
+/** From the lowest to the highest figure that a table prints. */
+function spanOf(rows: readonly PrintedRange[]) {
+  const figures = rows.flatMap(({ low, typical, high }) =>
+    [low, typical, high].filter((n) => n !== undefined),
+  );
+  return {
+    low: bare(Math.min(...figures), "lower than any lubricant in the tables"),
+    high: bare(Math.max(...figures), "higher than any condition in the tables"),
+  };
+}
+const closestTightening = Math.min(...tighteningAccuracies().map(({ least }) => least));
+
 const memory = (title: string): Source => source({ title, known: "memory" });
 const meaning = source({ title: "meaning of the quantity", known: "derived" });
 const ratios = ["1", "%"];
@@ -56,10 +76,7 @@ export const sorts = {
       low: bare(0.02, "the pitch alone takes more than that"), // p / (2 pi d) is 0.020 for M24x3
       high: open(bare(1, "no thread has such a nut factor")),
     },
-    usual: {
-      low: bare(0.086, "lower than any lubricant in the tables"),
-      high: bare(0.52, "higher than any condition in the tables"),
-    },
+    usual: spanOf(nutFactors()),
     units: ratios,
     hint: "was a percentage or a friction torque entered?",
     source: source({ title: "table of nut factors, lowest and highest row", known: "second-hand" }),
@@ -70,10 +87,7 @@ export const sorts = {
       low: bare(0, "friction is not negative"),
       high: open(bare(1, "no thread, face or fit has such friction")),
     },
-    usual: {
-      low: bare(0.04, "lower than any lubricant in the tables"),
-      high: bare(0.35, "higher than any condition in the tables"),
-    },
+    usual: spanOf(frictionRows()),
     units: ratios,
     hint: "was a percentage entered?",
     source: source({ title: "table of friction, lowest and highest row", known: "second-hand" }),
@@ -155,7 +169,7 @@ export const sorts = {
       high: open(bare(1, "the least preload would be none")),
     },
     usual: {
-      low: bare(0.01, "closer than any way of tightening in the tables"),
+      low: bare(closestTightening, "closer than any way of tightening in the tables"),
       high: bare(0.6, "wider than any way of tightening in the tables"),
     },
     orZero: true,

@@ -142,7 +142,7 @@ function expectNamed(method: AnyMethod, limit: string, said: Problem): void {
     method.outputs[name]?.says ?? name,
     method.between?.[name]?.says ?? name,
     columnWords(method, name),
-    method.procedure?.gives[name]?.says ?? name,
+    method.procedure?.gives?.[name]?.says ?? name,
   ]);
   expect(
     labels.some((label) => words.includes(label)),

@@ -72,7 +72,6 @@ export const clearanceHole = method({
     source: clearanceHoleRows,
     gives: {
       majorDiameter: { kind: "length", symbol: "d", says: "nominal diameter of the bolt" },
-      holeDiameter: { kind: "length", symbol: "d_h", says: "clearance hole" },
     },
     run,
     remarks,

@@ -48,12 +48,6 @@ export const fitLimitsIso = method({
   procedure: {
     says: "limit deviations of the tolerance classes at this size, with the delta rule for holes K to ZC",
     source: iso286Sources.rules,
-    gives: {
-      holeUpper: { kind: "length", symbol: "ES", says: "upper deviation of the hole" },
-      holeLower: { kind: "length", symbol: "EI", says: "lower deviation of the hole" },
-      shaftUpper: { kind: "length", symbol: "es", says: "upper deviation of the shaft" },
-      shaftLower: { kind: "length", symbol: "ei", says: "lower deviation of the shaft" },
-    },
     run,
   },
   steps: {

@@ -130,17 +130,7 @@ export const holeForm = method({
   procedure: {
     says: "readings are gathered by depth, and at each depth by direction; oval is the largest difference of directions at one depth, taper the largest less the smallest mean of a depth",
     source: diameterForm,
-    gives: {
-      ovalDirection: { kind: "text" },
-      ovalDepth: { kind: "text" },
-      repeatSpread: { kind: "length", symbol: "r" },
-    },
     givesRows: {
-      depths: {
-        depth: { kind: "text" },
-        mean: { kind: "length", symbol: "D_m" },
-        ovality: { kind: "length", symbol: "o" },
-      },
       levels: { mean: { kind: "length", symbol: "D_m" } },
     },
     run,

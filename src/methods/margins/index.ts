@@ -5,6 +5,7 @@ import { bearingPressure } from "./bearing-pressure.ts";
 import { boltFatigue } from "./bolt-fatigue.ts";
 import { boltsRequired } from "./bolts-required.ts";
 import { edgeOpening } from "./edge-opening.ts";
+import { limitingPressure } from "./limiting-pressure.ts";
 import { proofFactors } from "./proof-factors.ts";
 import { separationMargin } from "./separation-margin.ts";
 import { serviceBoltLoad } from "./service-bolt-load.ts";
@@ -21,4 +22,5 @@ export const margins: readonly AnyMethod[] = [
   edgeOpening,
   splitLineLoad,
   tensionShearInteraction,
+  limitingPressure,
 ];

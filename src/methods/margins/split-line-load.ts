@@ -52,7 +52,6 @@ export const splitLineLoad = method({
     reads: ["pressure", "zones"],
     gives: {
       worstPressure: { kind: "pressure", symbol: "p_max", says: "highest pressure" },
-      worstZone: { kind: "text" },
     },
     run,
   },

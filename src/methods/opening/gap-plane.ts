@@ -101,13 +101,6 @@ export const gapPlane = method({
       tiltX: { kind: "ratio", symbol: "b_x", says: "tilt along x" },
       tiltY: { kind: "ratio", symbol: "b_y", says: "tilt along y" },
     },
-    givesRows: {
-      residuals: {
-        x: { kind: "length", symbol: "x" },
-        y: { kind: "length", symbol: "y" },
-        residual: { kind: "length", symbol: "e" },
-      },
-    },
     run,
   },
   each: { residuals: { off: "abs(residual)" } },

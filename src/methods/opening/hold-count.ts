@@ -50,7 +50,7 @@ export const holdCount = method({
   procedure: {
     says: "positions of the drawing that were not counted, where both lists are given",
     source: twoCounts,
-    gives: { unseen: { kind: "count", symbol: "n_p" }, missingPositions: { kind: "text" } },
+    gives: { unseen: { kind: "count", symbol: "n_p" } },
     run,
   },
   steps: {

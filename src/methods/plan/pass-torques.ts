@@ -142,11 +142,8 @@ export const passTorques = method({
   procedure: {
     says: "every pass goes through every position, in the order given",
     source: passFractions,
-    gives: {},
     givesRows: {
       passes: {
-        pass: { kind: "text" },
-        position: { kind: "text" },
         fraction: { kind: "ratio", symbol: "f" },
         runOn: { kind: "torque", symbol: "T_r" },
         wrenchLength: { kind: "length", symbol: "L" },

@@ -86,28 +86,10 @@ export const recordFindings = method({
     says: "each row against plan, run-on and adapter; a ratio that is off is looked up among those that mistakes give",
     source: recordRatios,
     gives: {
-      found: { kind: "count" },
       planned: { kind: "count" },
       replaced: { kind: "count" },
       otherPasses: { kind: "count" },
       blank: { kind: "count" },
-    },
-    givesRows: {
-      findings: {
-        position: { kind: "text" },
-        pass: { kind: "text" },
-        what: { kind: "text" },
-        ratio: { kind: "ratio" },
-        net: { kind: "torque" },
-        angle: { kind: "angle" },
-        likelyCause: { kind: "text" },
-      },
-      counted: {
-        position: { kind: "text" },
-        pass: { kind: "text" },
-        torque: { kind: "torque" },
-        angle: { kind: "angle" },
-      },
     },
     run,
     remarks,

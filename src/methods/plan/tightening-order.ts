@@ -167,10 +167,6 @@ export const tighteningOrder = method({
   procedure: {
     says: "circle: opposite pairs, halving the arc; split line: from the middle out, crossing sides",
     source: crossOrder,
-    gives: { sequence: { kind: "text" }, bolts: { kind: "count", symbol: "n" } },
-    givesRows: {
-      order: { turn: { kind: "count" }, position: { kind: "text" }, number: { kind: "count" } },
-    },
     run,
     remarks: (inputs) =>
       textOf(inputs, "arrangement") === "circle"

@@ -177,20 +177,10 @@ export const elasticInteraction = method({
       "coefficients",
       ...(rowsOf(inputs, "neighbours").length > 0 ? ["neighbours", "arrangement"] : []),
     ],
-    gives: {},
     givesRows: {
-      residual: {
-        pass: { kind: "text" },
-        position: { kind: "text" },
-        residual: { kind: "force", symbol: "F_r" },
-      },
       spread: {
-        pass: { kind: "text" },
-        least: { kind: "force", symbol: "F_min" },
-        most: { kind: "force", symbol: "F_max" },
         average: { kind: "force", symbol: "F_m" },
       },
-      compensated: { position: { kind: "text" }, load: { kind: "force", symbol: "F_c" } },
     },
     run,
   },

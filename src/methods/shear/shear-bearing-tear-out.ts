@@ -142,14 +142,6 @@ export const shearBearingTearOut = method({
       tearOutStrength: { kind: "stress", symbol: "S_e" },
       netStrength: { kind: "stress", symbol: "S_t" },
     },
-    givesRows: {
-      factors: {
-        mode: { kind: "text" },
-        stress: { kind: "stress" },
-        strength: { kind: "stress" },
-        factor: { kind: "ratio" },
-      },
-    },
     run,
   },
   variants: { by: "shearPlane", sets: planes },

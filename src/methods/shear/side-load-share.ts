@@ -77,7 +77,6 @@ export const sideLoadShare = method({
   procedure: {
     says: "friction holds first; beyond it the slip is found at which the shanks carry the rest, the tightest first",
     source: shankSprings,
-    gives: { slip: { kind: "length", symbol: "s_Q", says: "slip of one part over the other" } },
     run,
     remarks: (inputs) => {
       const rows = rowsOf(inputs, "bolts");

@@ -53,10 +53,6 @@ export const clampedStiffnessFit = method({
   procedure: {
     says: "parameters of the fit, as given or of the material",
     source: exponentialFit,
-    gives: {
-      fitA: { kind: "ratio", symbol: "A", says: "first parameter of the fit" },
-      fitB: { kind: "ratio", symbol: "B", says: "second parameter of the fit" },
-    },
     run,
     remarks,
   },

@@ -65,9 +65,6 @@ export const boltStrength = method({
     source: strengthRows,
     gives: {
       stressArea: { kind: "area", symbol: "A_s", says: "stress area the loads are built on" },
-      proofStress: { kind: "stress", symbol: "S_p", says: "proof stress" },
-      yieldStress: { kind: "stress", symbol: "R_p", says: "least yield stress" },
-      tensileStress: { kind: "stress", symbol: "R_m", says: "least tensile stress" },
     },
     run,
     remarks,

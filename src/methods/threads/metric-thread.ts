@@ -12,10 +12,6 @@ export const metricThread = method({
   procedure: {
     says: "the row of the thread table that the designation names",
     source: metricThreadSources.sizes,
-    gives: {
-      majorDiameter: { kind: "length", symbol: "d", says: "major diameter" },
-      pitch: { kind: "length", symbol: "p", says: "pitch" },
-    },
     run: (inputs) => {
       const row = findThread(textOf(inputs, "designation") ?? "");
       return isProblem(row) ? row : { majorDiameter: row.diameter_mm / 1000, pitch: row.pitch_mm / 1000 };

@@ -72,7 +72,6 @@ export const nutStrength = method({
     source: nutProof,
     gives: {
       stressArea: { kind: "area", symbol: "A_s", says: "stress area the load is built on" },
-      proofStress: { kind: "stress", symbol: "S_p", says: "proof stress of the nut" },
     },
     run,
     remarks,

@@ -127,7 +127,6 @@ export const threadStripping = method({
       externalPitchMin: length("E_s", "least pitch diameter of the bolt"),
       internalPitchMax: length("E_n", "largest pitch diameter of the nut"),
       internalMinorMax: length("K_n", "largest minor diameter of the nut"),
-      weakest: { kind: "text", says: "part that gives way first" },
     },
     run,
     remarks,

@@ -15,17 +15,6 @@ export const unifiedThread = method({
   procedure: {
     says: "the row of the thread table that the designation names; its diameters are printed to four places",
     source: basicSizes,
-    gives: {
-      majorDiameter: { kind: "length", symbol: "d", says: "major diameter" },
-      pitch: { kind: "length", symbol: "p", says: "pitch" },
-      pitchDiameter: { kind: "length", symbol: "d_2", says: "pitch diameter" },
-      minorDiameterInternal: { kind: "length", symbol: "D_1", says: "minor diameter of the internal thread" },
-      minorDiameterExternal: {
-        kind: "length",
-        symbol: "d_3",
-        says: "minor diameter of the external thread, UNR reference",
-      },
-    },
     run: (inputs) => {
       const row = findThread(textOf(inputs, "designation") ?? "");
       if (isProblem(row)) return row;

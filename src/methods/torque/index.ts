@@ -3,8 +3,10 @@
 import type { AnyMethod } from "../register.ts";
 import { assemblyPreloadLimit } from "./assembly-preload-limit.ts";
 import { assemblyStress } from "./assembly-stress.ts";
+import { frictionClass } from "./friction-class.ts";
 import { looseningTorque } from "./loosening-torque.ts";
 import { multiplierInput } from "./multiplier-input.ts";
+import { nutFactor } from "./nut-factor.ts";
 import { nutFactorTrial } from "./nut-factor-trial.ts";
 import { preloadFromFriction } from "./preload-from-friction.ts";
 import { preloadFromStretch } from "./preload-from-stretch.ts";
@@ -13,6 +15,7 @@ import { recommendedTorque } from "./recommended-torque.ts";
 import { setTorque } from "./set-torque.ts";
 import { stopTorque } from "./stop-torque.ts";
 import { stretchFromPreload } from "./stretch-from-preload.ts";
+import { tighteningAccuracy } from "./tightening-accuracy.ts";
 import { torqueAtNut } from "./torque-at-nut.ts";
 import { torqueFromFriction } from "./torque-from-friction.ts";
 import { torqueFromPreload } from "./torque-from-preload.ts";
@@ -37,4 +40,7 @@ export const torque: readonly AnyMethod[] = [
   stretchFromPreload,
   torqueAtNut,
   turnForPreload,
+  nutFactor,
+  frictionClass,
+  tighteningAccuracy,
 ];

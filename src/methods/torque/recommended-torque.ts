@@ -65,10 +65,6 @@ export const recommendedTorque = method({
   procedure: {
     says: "the printed figure of this thread and column, read and not worked out",
     source: torqueTables,
-    gives: {
-      minimum: { kind: "torque", symbol: "T_min", says: "lower end of the printed torque" },
-      maximum: { kind: "torque", symbol: "T_max", says: "upper end of the printed torque" },
-    },
     run,
     remarks,
   },
