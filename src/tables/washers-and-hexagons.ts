@@ -283,7 +283,7 @@ function byName<Row>(
     code: "unknown-size",
     what,
     got: wanted.trim() || "nothing",
-    choices: near.map(nameOf),
+    choices: [...new Set(near.map(nameOf))],
     why: "only the sizes that could be sourced are carried",
   });
 }

@@ -2,18 +2,11 @@ import { expect, test } from "vitest";
 import { isProblem, sentence } from "../../src/problem.ts";
 import { stiffnessFit, stiffnessFitMaterials } from "../../src/tables/stiffness-fit.ts";
 import { tighteningAccuracies, tighteningAccuracy } from "../../src/tables/tightening-accuracy.ts";
-import { printedLines } from "./printed.ts";
 
-test("every printed accuracy is in the table, both ends of the range that has two", () => {
-  const lines = printedLines("mh-preload-accuracy");
-  expect(lines.length).toBe(10);
-  for (const line of lines) {
-    const [, method = "", end] = /^(.*?)(?: (low|high))?$/.exec(line.quantity) ?? [];
-    const row = tighteningAccuracy(method);
-    if (isProblem(row)) throw new Error(sentence(row));
-    expect(end === "low" ? row.least : row.most, line.id).toBe(line.printed / 100);
-    if (end === undefined) expect(row.least).toBe(row.most);
-  }
+// The 10 printed accuracies run as reference rows of tightening-accuracy.
+test("only bolt elongation has a range", () => {
+  const wide = tighteningAccuracies().filter(({ least, most }) => least !== most);
+  expect(wide.map(({ method }) => method)).toEqual(["bolt elongation"]);
 });
 
 test("an unknown way of tightening lists the known ones", () => {

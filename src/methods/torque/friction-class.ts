@@ -1,15 +1,19 @@
 // What friction does a printed class or condition stand for?
-import { friction, frictionTable } from "../../tables/friction.ts";
+import { isProblem, type Problem } from "../../problem.ts";
+import { type FrictionRow, friction, frictionTable } from "../../tables/friction.ts";
 import { given } from "../../tables/table.ts";
 import { textOf } from "../inside.ts";
-import { lookUp, one } from "../look-up.ts";
-import { method } from "../method.ts";
+import { lookUp } from "../look-up.ts";
+import { type Insides, method } from "../method.ts";
 
-const procedure = lookUp(
-  frictionTable,
-  "the row of this class",
-  (inputs) => one(friction(textOf(inputs, "class") ?? "")),
-  ([row]) => given({ low: row?.low, typical: row?.typical, high: row?.high, condition: row?.condition }),
+function find(inputs: Insides): readonly FrictionRow[] | Problem {
+  const row = friction(textOf(inputs, "class") ?? "");
+  if (isProblem(row)) return row;
+  return [{ ...row, note: [`for ${row.condition}`, row.note].filter(Boolean).join("; ") }];
+}
+
+const procedure = lookUp(frictionTable, "the row of this class", find, ([row]) =>
+  given({ low: row?.low, typical: row?.typical, high: row?.high }),
 );
 
 export const frictionClass = method({
@@ -23,7 +27,6 @@ export const frictionClass = method({
     low: { kind: "ratio", symbol: "μ_min", says: "low end of the printed range", optional: true },
     typical: { kind: "ratio", symbol: "μ", says: "guide value, where no range is printed", optional: true },
     high: { kind: "ratio", symbol: "μ_max", says: "high end of the printed range", optional: true },
-    condition: { kind: "text", says: "surfaces and lubricants it is printed for" },
   },
   limits: [],
   sources: { "*": procedure.source },
