@@ -58,9 +58,11 @@ export interface ImportAnswers extends ColumnAnswers {
   readonly reason: string;
   /** Why values that lie far from all others are taken. */
   readonly far: string;
+  /** Who says so. */
+  readonly by: string;
 }
 
-export const noAnswers: ImportAnswers = { mode: "add", columns: {}, units: {}, reason: "", far: "" };
+export const noAnswers: ImportAnswers = { mode: "add", columns: {}, units: {}, reason: "", far: "", by: "" };
 
 export interface ImportPlan {
   /** How the file was read; none where it could not be. */
@@ -195,7 +197,7 @@ function askedAbout(planned: PlannedRow, far: Problem | undefined): PlannedRow {
 /** With the reasons that the person gives for it. */
 function withReason(
   planned: PlannedRow,
-  { reason, far }: ImportAnswers,
+  { reason, far, by }: ImportAnswers,
   isFar: (row: Row) => Problem | undefined,
 ): PlannedRow {
   const { row, fate } = planned;
@@ -203,7 +205,8 @@ function withReason(
   const why = [fate === "corrects" ? reason.trim() : "", far !== "" && isFar(row) ? far.trim() : ""];
   const words = saying(...why);
   if (words === "") return planned;
-  const [texts, worth] = [row.texts, row.worth].map((fields) => ({ ...fields, reason: words }));
+  const said = { reason: words, by: row.texts["by"] || by.trim() };
+  const [texts, worth] = [row.texts, row.worth].map((fields) => ({ ...fields, ...said }));
   return { ...planned, row: { ...row, texts: texts ?? {}, worth: worth ?? {} }, isAnswered: true };
 }
 

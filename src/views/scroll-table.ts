@@ -8,9 +8,6 @@ export interface Headed {
   readonly heads: readonly Child[];
 }
 
-const scrolled = (label: string, ...children: readonly Child[]): HTMLElement =>
-  el("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": label }, ...children);
-
 export function scrollTable(
   label: string,
   { style = "", caption, heads }: Headed,
@@ -18,8 +15,9 @@ export function scrollTable(
   ...below: readonly Child[]
 ): HTMLElement {
   const head = (one: Child) => (typeof one === "string" ? el("th", { scope: "col" }, one) : one);
-  return scrolled(
-    label,
+  return el(
+    "div",
+    { class: "scroll", tabindex: "0", role: "region", "aria-label": label },
     el(
       "table",
       { class: `readings ${style}`.trim() },

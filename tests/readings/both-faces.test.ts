@@ -13,6 +13,7 @@ import { noAnswers, planImport } from "../../src/readings/plan-import.ts";
 /** What the person says to what is asked. */
 interface Said {
   readonly reason?: string;
+  readonly by?: string;
   readonly far?: boolean;
   readonly decimal?: DecimalMark;
   readonly delimiter?: Delimiter;
@@ -40,9 +41,10 @@ async function inTerminal(page: string, file: string | Uint8Array, said: Said = 
   const [at, csv] = [join(folder, "page.yaml"), join(folder, "file.csv")];
   writeFileSync(at, page);
   writeFileSync(csv, file);
-  const { reason, far, decimal, delimiter } = said;
+  const { reason, by, far, decimal, delimiter } = said;
   const flags = [
     ...(reason === undefined ? [] : ["--reason", reason]),
+    ...(by === undefined ? [] : ["--by", by]),
     ...(far ? ["--as-read"] : []),
     ...(decimal === undefined ? [] : ["--decimal", decimal]),
     ...(delimiter === undefined ? [] : ["--delimiter", delimiter]),
@@ -172,6 +174,13 @@ const corpus: Readonly<Record<string, Case>> = {
     said: { reason: "read again" },
     fates: "2 corrects",
     rows: `${h.replace("\n", ",reason\n")}1,along,25.010,\n1,across,25.4,\n3,along,25.034,\n3,across,,\n1,along,25.02,read again\n`,
+  },
+  "a correction with the person's reason and name": {
+    page: remarked,
+    file: `${w}A2,20.3\n`,
+    said: { reason: "read again", by: "fitter D" },
+    fates: "2 corrects",
+    adds: "A2,20.3,,read again,fitter D\n",
   },
   "a correction with its own reason": {
     page: remarked,

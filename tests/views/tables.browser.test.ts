@@ -173,6 +173,27 @@ describe("a table from a file", () => {
     expect(await page.locator(".changed-bar").isVisible()).toBe(false);
   });
 
+  test("with a value far from all others waits for the reason, which stands in its row", async () => {
+    await panel()
+      .locator("#import-text")
+      .fill("position,depth,direction,diameter/mm\n5,upper outer,along,52.012\n3,upper outer,along,25.033\n");
+    await panel().getByText("Line 2, diameter: 52.012 mm, but it must be near the other readings").waitFor();
+    expect(await panel().locator(".tool.strong").isDisabled()).toBe(true);
+    for (const [field, words] of [
+      ["#import-far", "as the drawing says"],
+      ["#import-reason", "read again"],
+      ["#import-who", "fitter B"],
+    ] as const) {
+      await panel().locator(field).fill(words);
+      await panel().locator(field).press("Tab");
+    }
+    await panel().getByRole("button", { name: "Add 2 readings" }).click();
+    await line(page, "holes").getByText("19 rows; 7 missing").waitFor();
+    expect(await line(page, "holes").locator(".reading-notes").textContent()).toContain(
+      "read again, fitter B",
+    );
+  });
+
   test.each([
     ["holes.xlsx", Buffer.from([0x50, 0x4b, 3, 4, 0, 0]), "a spreadsheet or a zip file"],
     [

@@ -45,6 +45,7 @@ const details: Readonly<Record<string, string>> = {
       --write           put it into the page, all of it or nothing
       --reason <text>   why its rows correct what is there, where they do not say it themselves
       --as-read         take values that lie far from all others as they are; the rows then say so
+      --by <name>       who says that
       --delimiter comma|semicolon|tab, --decimal point|comma    where the file leaves it open
     Numbers are never converted: a value in another unit than the page's keeps its own.
 

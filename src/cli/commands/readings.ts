@@ -29,6 +29,7 @@ const flags = {
   write: "yes",
   "as-read": "yes",
   reason: "text",
+  by: "text",
   delimiter: "text",
   decimal: "text",
 } as const;
@@ -61,6 +62,7 @@ export async function readingsCommand(args: readonly string[], width: number): P
     write: read.flags.has("write"),
     asRead: read.flags.has("as-read"),
     reason: read.flags.get("reason")?.[0] ?? "",
+    by: read.flags.get("by")?.[0] ?? "",
     delimiter: read.flags.get("delimiter")?.[0],
     decimal: read.flags.get("decimal")?.[0],
   });
@@ -102,7 +104,9 @@ function wrongFlags({ flags: given }: Arguments, name: string | undefined): Prob
     });
   const alone = [
     ...(has("out") ? [] : ["replace"]).map((flag) => [flag, "in"] as const),
-    ...["add", "write", "as-read", "reason", "delimiter", "decimal"].map((flag) => [flag, "in"] as const),
+    ...["add", "write", "as-read", "reason", "by", "delimiter", "decimal"].map(
+      (flag) => [flag, "in"] as const,
+    ),
     ["sort", "out"] as const,
   ].find(([flag, needed]) => has(flag) && !has(needed));
   if (alone)

@@ -3,7 +3,7 @@ import { largestPage } from "../../document/gate.ts";
 import type { DecimalMark, Delimiter } from "../../document/item.ts";
 import { writeRows } from "../../document/write-rows.ts";
 import { isProblem, type Problem, problem } from "../../problem.ts";
-import { planImport } from "../../readings/plan-import.ts";
+import { noAnswers, planImport } from "../../readings/plan-import.ts";
 import { lines } from "../columns.ts";
 import { asJson, exitFine, exitUnread, type Outcome, problemRecord, refused, worded } from "../outcome.ts";
 import { safeWrite } from "../safe-write.ts";
@@ -16,6 +16,7 @@ export interface Asked {
   readonly write: boolean;
   readonly asRead: boolean;
   readonly reason: string;
+  readonly by: string;
   readonly delimiter: string | undefined;
   readonly decimal: string | undefined;
 }
@@ -34,7 +35,8 @@ export async function readingIn(task: Task, file: string, asked: Asked): Promise
   const input = await inputText(file);
   if (isProblem(input)) return faulty([input], from, json);
   const far = asRead ? "taken as read" : "";
-  const answers = { mode, delimiter, decimal, reason: asked.reason, far, columns: {}, units: {} };
+  const { reason, by } = asked;
+  const answers = { ...noAnswers, mode, delimiter, decimal, reason, by, far };
   const plan = planImport(item, item.rows, input, answers);
   if (plan.text === undefined) return faulty([...plan.faults, ...plan.asked], from, json);
   const changesPage = plan.text !== item.rows;

@@ -9,6 +9,7 @@ import { labelOf } from "../../report/labels.ts";
 import { inPlace } from "../../report/problem-words.ts";
 import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
+import { rememberedWho } from "../who.ts";
 import { planParts } from "./plan-parts.ts";
 
 export interface ImportPanel {
@@ -45,6 +46,8 @@ export function importPanel(): ImportPanel {
   };
 }
 
+const firstAnswers = (): ImportAnswers => ({ ...noAnswers, by: rememberedWho() });
+
 function pasteField(): HTMLTextAreaElement {
   return el("textarea", {
     id: "import-text",
@@ -76,7 +79,7 @@ function importParts(context: PageContext, item: ReadingItem, close: () => void)
   const outcome = el("div", { class: "import-outcome", role: "status", "aria-live": "polite" });
   const paste = pasteField();
   let text = "";
-  let answers = noAnswers;
+  let answers = firstAnswers();
 
   const answer = (changed: Partial<ImportAnswers>): void => {
     const focused = document.activeElement?.id;
@@ -99,7 +102,7 @@ function importParts(context: PageContext, item: ReadingItem, close: () => void)
     replace(outcome, ...planParts({ item, current, plan, answers, answer, add, leave: close }));
   };
   const put = (found: string | Problem): void => {
-    answers = noAnswers;
+    answers = firstAnswers();
     text = isProblem(found) ? "" : found;
     if (isProblem(found)) replace(outcome, el("p", { class: "problem" }, inPlace(found)));
     else renew();

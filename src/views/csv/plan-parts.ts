@@ -14,6 +14,7 @@ import { inPlace } from "../../report/problem-words.ts";
 import { counted } from "../../words.ts";
 import { type Child, el } from "../dom.ts";
 import { scrollTable } from "../scroll-table.ts";
+import { rememberWho } from "../who.ts";
 import { mapping } from "./mapping.ts";
 
 export interface PlanView {
@@ -31,6 +32,8 @@ export function planParts(view: PlanView): readonly Child[] {
   const { plan, current, answers } = view;
   const { csv, readAs } = plan;
   const faults = plan.text === current ? [nothingNew(plan)] : plan.faults.map(asChosenHere);
+  const isCorrected = isAsked(plan, "no-reason") || answers.reason !== "";
+  const isFar = isAsked(plan, "far-off") || answers.far !== "";
   return [
     csv && el("p", { class: "quiet" }, `Read with ${csv.delimiter} between fields, decimal ${csv.decimal}.`),
     plan.columns.length > 0 && mapping(view),
@@ -38,8 +41,9 @@ export function planParts(view: PlanView): readonly Child[] {
     plan.skipped.length > 0 && skipped(plan),
     readAs.length > 0 && el("p", { class: "quiet" }, `Read ${readAs.slice(0, mostListed).join(", ")}.`),
     faults.length === 0 && plan.rows.length > 0 && preview(plan),
-    (isAsked(plan, "no-reason") || answers.reason !== "") && correctsField(view),
-    (isAsked(plan, "far-off") || answers.far !== "") && farField(view),
+    isCorrected && correctsField(view),
+    isFar && farField(view),
+    (isCorrected || isFar) && whoField(view),
     actions(view, faults.length > 0),
   ];
 }
@@ -138,6 +142,12 @@ function farField({ plan, answers, answer }: PlanView): HTMLElement {
   const label = [...said, "Why they are taken: the reason stands beside them."].join(" ");
   return whyField("import-far", label, answers.far, (far) => answer({ far }));
 }
+
+const whoField = ({ answers, answer }: PlanView): HTMLElement =>
+  whyField("import-who", "Who says so", answers.by, (by) => {
+    rememberWho(by);
+    answer({ by });
+  });
 
 function whyField(id: string, words: string, value: string, say: (text: string) => void): HTMLElement {
   const field = el("input", { type: "text", id, class: "reason-entry", autocomplete: "off" });

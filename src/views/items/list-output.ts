@@ -9,6 +9,7 @@ import { saysOf } from "../../report/step-words.ts";
 import { capital } from "../../words.ts";
 import { el } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
+import { scrollTable } from "../scroll-table.ts";
 import { type AnswerColumn, answerHead } from "./answer-columns.ts";
 
 type Rows = Extract<OutputValue, { kind: "list" }>["rows"];
@@ -17,28 +18,11 @@ type Field = Rows[number][string];
 export function listTable(method: string, name: string, rows: Rows, context: PageContext): HTMLElement {
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const says = saysOf(method, name);
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": says },
-    el(
-      "table",
-      { class: "readings list-output" },
-      el("caption", {}, capital(says)),
-      el(
-        "thead",
-        {},
-        el(
-          "tr",
-          {},
-          ...columns.map((column) => answerHead(columnOf(method, name, rows, column, context.unitOf))),
-        ),
-      ),
-      el(
-        "tbody",
-        {},
-        ...rows.map((row) => el("tr", {}, ...columns.map((column) => cell(row[column], context.unitOf)))),
-      ),
-    ),
+  const heads = columns.map((column) => answerHead(columnOf(method, name, rows, column, context.unitOf)));
+  return scrollTable(
+    says,
+    { style: "list-output", caption: capital(says), heads },
+    rows.map((row) => el("tr", {}, ...columns.map((column) => cell(row[column], context.unitOf)))),
   );
 }
 

@@ -1,4 +1,5 @@
 // A picture drawn from the page's values, with its sentence and the same as a table.
+
 import { fieldPlaces } from "../../document/field-places.ts";
 import type { PictureItem } from "../../document/item.ts";
 import { guiltyField } from "../../engine/guilty-field.ts";
@@ -10,6 +11,7 @@ import { el, replace } from "../dom.ts";
 import type { PageContext } from "../page-context.ts";
 import { drawingOf } from "../pictures/index.ts";
 import { problemNote } from "../problem-note.ts";
+import { scrollTable } from "../scroll-table.ts";
 import { reservationLines } from "./standing-parts.ts";
 
 const narrowest = 260;
@@ -74,14 +76,6 @@ export function pictureFigure(
 }
 
 function tableOf({ table }: Told): HTMLElement {
-  return el(
-    "div",
-    { class: "scroll", tabindex: "0", role: "region", "aria-label": table.title },
-    el(
-      "table",
-      { class: "readings" },
-      el("thead", {}, el("tr", {}, ...table.head.map((text) => el("th", { scope: "col" }, text)))),
-      el("tbody", {}, ...table.rows.map((cells) => el("tr", {}, ...cells.map((text) => el("td", {}, text))))),
-    ),
-  );
+  const rows = table.rows.map((cells) => el("tr", {}, ...cells.map((text) => el("td", {}, text))));
+  return scrollTable(table.title, { heads: table.head }, rows);
 }

@@ -1,5 +1,6 @@
 // A working over the rows of a table: one answer for each key, outputs as columns with their units in the heads.
 // A row opens to its three lines and answers "why?".
+
 import { isMethodItem, type WorkingItem } from "../../document/item.ts";
 import { inWords, nounOfRows } from "../../document/place-words.ts";
 import type { Line, RowsValue } from "../../engine/line.ts";
@@ -11,6 +12,7 @@ import { more, nameInFormulas, noteOf, relations } from "../more.ts";
 import type { ItemView, PageContext } from "../page-context.ts";
 import { noAnswerNote } from "../problem-note.ts";
 import { row, rowId } from "../row.ts";
+import { scrollTable } from "../scroll-table.ts";
 import { stateWord } from "../state-mark.ts";
 import { type AnswerColumn, answerCells, answerColumns, answerHead } from "./answer-columns.ts";
 import { rowWorking, workedOnce } from "./row-working.ts";
@@ -55,24 +57,10 @@ interface Answers {
 function answersTable(answers: Answers): HTMLElement {
   const { context, name, item, value } = answers;
   const columns = answerColumns(value, context.outputsRead(name), context.unitOf);
-  return el(
-    "div",
-    {
-      class: "scroll",
-      tabindex: "0",
-      role: "region",
-      "aria-label": `answers by ${inWords(value.key)}: ${labelOf(item)}`,
-    },
-    el(
-      "table",
-      { class: "readings answers-by-row" },
-      el(
-        "thead",
-        {},
-        el("tr", {}, el("th", { scope: "col" }, inWords(value.key)), ...columns.map(answerHead)),
-      ),
-      el("tbody", {}, ...value.rows.flatMap((one) => answerRow(answers, columns, one))),
-    ),
+  return scrollTable(
+    `answers by ${inWords(value.key)}: ${labelOf(item)}`,
+    { style: "answers-by-row", heads: [inWords(value.key), ...columns.map(answerHead)] },
+    value.rows.flatMap((one) => answerRow(answers, columns, one)),
   );
 }
 
