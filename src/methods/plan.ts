@@ -76,72 +76,68 @@ function labelsOf(d: Declaration, name: string, list?: string): Labels {
   return { kind, symbol, says: output?.says ?? between?.says };
 }
 
+/** Where the problems of a declaration are gathered. */
+interface Found {
+  readonly problems: Problem[];
+  readonly say: (what: string, p: Problem) => void;
+}
+
+/** Reads one formula text and checks it in the scope of the names above, to which it adds its own. */
+function planStep(
+  d: Declaration,
+  { problems, say }: Found,
+  name: string,
+  text: string,
+  scope: Types,
+  list: string | undefined,
+  from: Source | undefined,
+): PlannedStep | undefined {
+  const tree = parse(text);
+  const typed = isProblem(tree) ? tree : check(tree, (used) => scope.get(used) ?? unknownName(used));
+  if (isProblem(tree) || isProblem(typed)) {
+    if (isProblem(typed)) say(name, typed);
+    return undefined;
+  }
+  const labels = labelsOf(d, name, list);
+  const kind = typed.truth ? "yes/no" : (labels.kind ?? typed.kind ?? kindsOf(typed.dimension)[0] ?? "ratio");
+  problems.push(...misfits(d, name, typed, kind, labels.kind));
+  const source = from ?? d.sources[name] ?? d.sources["*"];
+  if (!source) problems.push(problem({ code: "no-source", where: d.id, what: name, must: "have a source" }));
+  scope.set(name, typed.truth || kind === "yes/no" ? typed : { ...typed, kind });
+  const { symbol, says } = labels;
+  return { name, tree, uses: namesIn(tree), kind, symbol, says, source, value: evaluator(tree) };
+}
+
+const unknownName = (used: string): Problem =>
+  problem({ code: "unknown-name", what: used, must: "be an input or a step above" });
+
+/** A step whose dimension, or whose being a number or a truth, is not that of its declaration. */
+function misfits(
+  d: Declaration,
+  name: string,
+  typed: Typed,
+  kind: Kind | "yes/no",
+  declared: Kind | "yes/no" | undefined,
+): Problem[] {
+  const found: Problem[] = [];
+  const refuse = (code: string, got: string, must: string) =>
+    found.push(problem({ code, where: d.id, what: name, got, must }));
+  if (kind !== "yes/no" && !typed.anyDimension && !sameDimension(kinds[kind].dimension, typed.dimension))
+    refuse("dimension", dimensionWords(typed.dimension), `be a ${kind}`);
+  if (declared !== undefined && (declared === "yes/no") !== (typed.truth === true))
+    refuse("kind", typed.truth ? "a yes or no" : "a number", `be a ${declared}`);
+  return found;
+}
+
 export function plan(d: Declaration): Plan {
   const problems: Problem[] = [];
   const types = startTypes(d);
   const say = (what: string, p: Problem) =>
     problems.push(p.with({ where: d.id, what: `${what} · ${p.what}` }));
-
-  const planSteps = (steps: Steps, scope: Types, list?: string, from?: Source): PlannedStep[] => {
-    const planned: PlannedStep[] = [];
-    for (const [name, text] of Object.entries(steps)) {
-      const tree = parse(text);
-      if (isProblem(tree)) {
-        say(name, tree);
-        continue;
-      }
-      const typed = check(
-        tree,
-        (used) =>
-          scope.get(used) ??
-          problem({ code: "unknown-name", what: used, must: "be an input or a step above" }),
-      );
-      if (isProblem(typed)) {
-        say(name, typed);
-        continue;
-      }
-      const labels = labelsOf(d, name, list);
-      const kind = typed.truth
-        ? "yes/no"
-        : (labels.kind ?? typed.kind ?? kindsOf(typed.dimension)[0] ?? "ratio");
-      if (kind !== "yes/no" && !typed.anyDimension && !sameDimension(kinds[kind].dimension, typed.dimension))
-        problems.push(
-          problem({
-            code: "dimension",
-            where: d.id,
-            what: name,
-            got: dimensionWords(typed.dimension),
-            must: `be a ${kind}`,
-          }),
-        );
-      const declared = labels.kind;
-      if (declared !== undefined && (declared === "yes/no") !== (typed.truth === true))
-        problems.push(
-          problem({
-            code: "kind",
-            where: d.id,
-            what: name,
-            got: typed.truth ? "a yes or no" : "a number",
-            must: `be a ${declared}`,
-          }),
-        );
-      const source = from ?? d.sources[name] ?? d.sources["*"];
-      if (!source)
-        problems.push(problem({ code: "no-source", where: d.id, what: name, must: "have a source" }));
-      scope.set(name, typed.truth || kind === "yes/no" ? typed : { ...typed, kind });
-      planned.push({
-        name,
-        tree,
-        uses: namesIn(tree),
-        kind,
-        symbol: labels.symbol,
-        says: labels.says,
-        source,
-        value: evaluator(tree),
-      });
-    }
-    return planned;
-  };
+  const planSteps = (steps: Steps, scope: Types, list?: string, from?: Source): PlannedStep[] =>
+    Object.entries(steps).flatMap(
+      ([name, text]) => planStep(d, { problems, say }, name, text, scope, list, from) ?? [],
+    );
 
   const variants: Record<string, readonly PlannedStep[]> = {};
   const before = new Map(types);
