@@ -26,7 +26,7 @@ const long = [
   "tests/report/both-faces.test.ts",
   "tests/spread/**/*.test.ts",
   "tests/units/negated.test.ts",
-  "tests/views/pictures/*.test.ts",
+  "tests/views/drawings/*.test.ts",
 ];
 
 const shared = { extends: true, test: { isolate: false, sequence: { groupOrder: 0 } } } as const;

@@ -3,7 +3,7 @@ import type { CheckItem, FormulaItem, MethodItem } from "../document/item.ts";
 import type { UnitChoice } from "../methods/solution.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { states } from "../verdict.ts";
-import { checkValue } from "./check.ts";
+import { checkValue } from "./check-value.ts";
 import { contextsOf } from "./contexts.ts";
 import type {
   ChecksValue,

@@ -1,7 +1,7 @@
 // Works out one formula text over the lines of a page: dimensions first, then the number.
 
 import { evaluatorAtLimit } from "../formula/at-limit.ts";
-import { check, type Typed } from "../formula/check.ts";
+import { checkDimensions, type Typed } from "../formula/check-dimensions.ts";
 import { parse } from "../formula/parse.ts";
 import { refusal } from "../formula/refusal.ts";
 import { fullName, names, type Tree } from "../formula/tree.ts";
@@ -152,7 +152,7 @@ function wholeColumn(tree: Tree): Problem {
 function typeOf(formula: Ready, named: readonly Named[]): Typed | Problem {
   const last = formula.checked;
   if (last && named.every((found, i) => sameType(found.typed, last.types[i]))) return last.typed;
-  const found = check(
+  const found = checkDimensions(
     formula.tree,
     (used) => named[formula.places.get(used) ?? -1]?.typed ?? unknownName(used, []),
   );

@@ -1,7 +1,7 @@
 // What a page shows at one item. No DOM, no clock, no file.
 import type { Item } from "../document/item.ts";
 import type { Block } from "../document/markdown.ts";
-import type { Typed } from "../formula/check.ts";
+import type { Typed } from "../formula/check-dimensions.ts";
 import type { Value } from "../formula/value.ts";
 import type { OutputValue } from "../methods/field.ts";
 import type { Leaf } from "../methods/leaf.ts";

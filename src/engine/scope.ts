@@ -1,5 +1,5 @@
 // What a name in a formula stands for: a given, a working, an output, a column, the answer of a row.
-import type { Typed } from "../formula/check.ts";
+import type { Typed } from "../formula/check-dimensions.ts";
 import type { ScalarOutput } from "../methods/field.ts";
 import { methods } from "../methods/register.ts";
 import { nearest } from "../nearest.ts";

@@ -1,6 +1,6 @@
 // For the line with numbers put in: a function over a column, such as mean(trial.stretch), is shown
 // as the number it comes to, since a whole column does not fit on the line.
-import { check } from "../formula/check.ts";
+import { checkDimensions } from "../formula/check-dimensions.ts";
 import { isColumnFunction } from "../formula/functions.ts";
 import type { Tree } from "../formula/tree.ts";
 import { evaluator } from "../formula/value.ts";
@@ -42,7 +42,7 @@ export function foldColumns(tree: Tree, leaf: LeafOf): { readonly tree: Tree; re
 
 function columnWorth(node: Tree, leaf: LeafOf): Leaf | undefined {
   const unknown = (name: string) => problem({ code: "unknown-name", what: name });
-  const typed = check(node, (name) => {
+  const typed = checkDimensions(node, (name) => {
     const found = leaf(name);
     return found
       ? { dimension: dimensionOf(found), kind: found.kind, column: typeof found.si !== "number" }

@@ -4,7 +4,7 @@ import { plain, show, symbolOf } from "../formula/show.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
 import { cite } from "../source.ts";
 import { isPartlyKnown, lookInPresent } from "./inside.ts";
-import type { PlannedLimit } from "./plan.ts";
+import type { PreparedLimit } from "./prepared.ts";
 import { computedUnit, formatShort, usualUnit } from "./solution.ts";
 import type { Workspace } from "./workspace.ts";
 
@@ -37,7 +37,7 @@ const opposite = {
   "!=": "differ from",
 } as const;
 
-function brokenLimit(limit: PlannedLimit, work: Workspace): Problem {
+function brokenLimit(limit: PreparedLimit, work: Workspace): Problem {
   const { tree } = limit;
   const words = (t: typeof tree) => plain(show(t, (name) => symbolOf(named(work, name))));
   const bound = (t: typeof tree) =>
@@ -56,7 +56,7 @@ function brokenLimit(limit: PlannedLimit, work: Workspace): Problem {
 }
 
 /** What the left side is called: the words of the name it is about, else the formula itself. */
-function subject(limit: PlannedLimit, work: Workspace): string {
+function subject(limit: PreparedLimit, work: Workspace): string {
   const { tree } = limit;
   const first = limit.uses[0] ?? limit.that;
   const bare = tree.type === "compare" && tree.left.type === "name";
@@ -80,7 +80,7 @@ function columnWords(name: string, work: Workspace): string | undefined {
   );
 }
 
-function found(limit: PlannedLimit, work: Workspace): string | undefined {
+function found(limit: PreparedLimit, work: Workspace): string | undefined {
   const left = limit.left;
   const value = left?.value(lookInPresent(work.values));
   if (!left || typeof value !== "number") return undefined;

@@ -2,7 +2,7 @@
 // another, through the steps that ran to the inputs they read.
 import { isPartlyKnown, isRows } from "./inside.ts";
 import type { Procedure } from "./method.ts";
-import type { PlannedStep } from "./plan.ts";
+import type { PreparedStep } from "./prepared.ts";
 import type { Workspace } from "./workspace.ts";
 
 /** The chosen variant, where a method has any. */
@@ -12,7 +12,7 @@ export function chosenOf({ d, values }: Workspace): string | undefined {
 }
 
 /** Steps of the chosen variant and the common ones. */
-export function stepsOf(work: Workspace): readonly PlannedStep[] {
+export function stepsOf(work: Workspace): readonly PreparedStep[] {
   const chosen = chosenOf(work);
   return [...(chosen === undefined ? [] : (work.ready.variants[chosen] ?? [])), ...work.ready.steps];
 }

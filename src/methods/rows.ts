@@ -4,7 +4,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { columnNumbers, type Inside, isKnown, isRows, lookIn, type Row, type RowCell } from "./inside.ts";
 import type { Leaf } from "./leaf.ts";
 import { judgeLimits } from "./limits.ts";
-import type { PlannedStep } from "./plan.ts";
+import type { PreparedStep } from "./prepared.ts";
 import { workedStep } from "./solution.ts";
 import type { Workspace } from "./workspace.ts";
 
@@ -36,7 +36,7 @@ interface Place {
   readonly list: string;
   readonly index: number;
   readonly row: Row;
-  readonly steps: readonly PlannedStep[];
+  readonly steps: readonly PreparedStep[];
 }
 
 function fillRow(at: Place, work: Workspace): Row | Problem {

@@ -8,7 +8,7 @@ import { judgeLimits } from "./limits.ts";
 import type { Declaration } from "./method.ts";
 import { otherVariants } from "./other-variants.ts";
 import { collectOutputs } from "./outputs.ts";
-import { type Plan, type PlannedStep, plan } from "./plan.ts";
+import { type Prepared, type PreparedStep, prepared } from "./prepared.ts";
 import { propagated } from "./propagate.ts";
 import { readInputs } from "./read-inputs.ts";
 import { runRows } from "./rows.ts";
@@ -16,16 +16,16 @@ import { type Solution, workedStep } from "./solution.ts";
 import { unusedInput } from "./unused.ts";
 import type { Workspace } from "./workspace.ts";
 
-const plans = new WeakMap<Declaration, Plan>();
+const all = new WeakMap<Declaration, Prepared>();
 
 /** The compiled method, made at first use. A method that does not load is a fault of ours, so it throws. */
-export function planOf(d: Declaration): Plan {
-  const known = plans.get(d);
+export function preparedOf(d: Declaration): Prepared {
+  const known = all.get(d);
   if (known) return known;
-  const made = plan(d);
+  const made = prepared(d);
   const first = made.problems[0];
   if (first) throw new Error(`method ${d.id} does not load: ${sentence(first)}`);
-  plans.set(d, made);
+  all.set(d, made);
   return made;
 }
 
@@ -49,7 +49,7 @@ function runOnce(
   if (isProblem(inputs)) return inputs;
   const work: Workspace = {
     d,
-    ready: planOf(d),
+    ready: preparedOf(d),
     values: new Map(inputs.values),
     leaves: inputs.leaves,
     working: [],
@@ -81,7 +81,7 @@ function runOnce(
   };
 }
 
-function variantOf({ d, ready, values }: Workspace): readonly PlannedStep[] {
+function variantOf({ d, ready, values }: Workspace): readonly PreparedStep[] {
   const chosen = d.variants && values.get(d.variants.by);
   return typeof chosen === "string" ? (ready.variants[chosen] ?? []) : [];
 }
@@ -107,7 +107,7 @@ function runProcedure(work: Workspace): Problem | undefined {
   return undefined;
 }
 
-function runSteps(steps: readonly PlannedStep[], work: Workspace): Problem | undefined {
+function runSteps(steps: readonly PreparedStep[], work: Workspace): Problem | undefined {
   for (const step of steps) {
     if (!step.uses.every((name) => isKnown(work.values, name))) continue; // an optional input was left out
     const value = step.value(lookIn(work.values));

@@ -3,17 +3,17 @@ import type { Problem } from "../problem.ts";
 import type { Inside } from "./inside.ts";
 import type { Leaf } from "./leaf.ts";
 import type { Declaration } from "./method.ts";
-import type { Plan, PlannedLimit } from "./plan.ts";
+import type { Prepared, PreparedLimit } from "./prepared.ts";
 import type { WorkedStep } from "./solution.ts";
 
 export interface Workspace {
   readonly d: Declaration;
-  readonly ready: Plan;
+  readonly ready: Prepared;
   readonly values: Map<string, Inside>;
   readonly leaves: Map<string, Leaf>;
   readonly working: WorkedStep[];
   readonly warnings: Problem[];
   /** Outputs whose number does not hold, with the reasons. */
   readonly spoilt: Map<string, readonly Problem[]>;
-  readonly judged: Set<PlannedLimit>;
+  readonly judged: Set<PreparedLimit>;
 }

@@ -1,25 +1,25 @@
 // The page entry: bar, page, saving, and the way between pages.
-import "./paper.css";
-import "./controls.css";
-import "./page.css";
-import "./tables.css";
-import "./print.css";
-import { address, readAddress } from "./address.ts";
-import { beside } from "./beside.ts";
-import { changedBar } from "./changed-bar.ts";
+import "./shell/paper.css";
+import "./shell/controls.css";
+import "./shell/page.css";
+import "./sheet/tables.css";
+import "./shell/print.css";
 import { el, replace } from "./dom.ts";
-import { fileField, saveFile } from "./files.ts";
-import { keptOf } from "./keeper.ts";
-import { keptIds } from "./kept.ts";
-import { lazily } from "./lazily.ts";
-import { firstNotebook, notebookIds, notebookName, notebookText } from "./notebooks.ts";
-import { type PageView, pageView } from "./page-view.ts";
-import { type Panels, panels } from "./panels.ts";
-import { openedDetailsOnPaper } from "./paper.ts";
-import { lineId, rowId } from "./row.ts";
-import { openSession, type Session, type Unopened } from "./session.ts";
-import { statusLine } from "./status-line.ts";
-import { topBar } from "./top-bar.ts";
+import { keptOf } from "./kept/keeper.ts";
+import { keptIds } from "./kept/kept.ts";
+import { lineId, rowId } from "./sheet/row.ts";
+import { address, readAddress } from "./shell/address.ts";
+import { beside } from "./shell/beside.ts";
+import { changedBar } from "./shell/changed-bar.ts";
+import { fileField, saveFile } from "./shell/files.ts";
+import { lazily } from "./shell/lazily.ts";
+import { firstNotebook, notebookIds, notebookName, notebookText } from "./shell/notebooks.ts";
+import { type PageView, pageView } from "./shell/page-view.ts";
+import { type Panels, panels } from "./shell/panels.ts";
+import { openedDetailsOnPaper } from "./shell/paper.ts";
+import { openSession, type Session, type Unopened } from "./shell/session.ts";
+import { statusLine } from "./shell/status-line.ts";
+import { topBar } from "./shell/top-bar.ts";
 import { unitPanel } from "./units/unit-panel.ts";
 
 const status = statusLine();
@@ -29,7 +29,7 @@ const holder = el("main", { id: "page" });
 const notices = el("div", { class: "notices" });
 const aside = beside();
 const field = fileField(openByHand);
-const opening = lazily(() => import("./aside/open-file.ts"), "soon");
+const opening = lazily(() => import("./kept/open-file.ts"), "soon");
 let session: Session | undefined;
 let shown: PageView | undefined;
 
@@ -54,7 +54,8 @@ const bar = topBar({
 function save(): void {
   if (!session) return;
   const { text, left } = session.live.written();
-  if (left.length > 0) void import("./open-problems.ts").then((made) => replace(notices, made.leftOut(left)));
+  if (left.length > 0)
+    void import("./shell/open-problems.ts").then((made) => replace(notices, made.leftOut(left)));
   saveFile(session.file, text);
   if (left.length === 0) session.markSaved();
   shown?.refresh();
@@ -75,7 +76,10 @@ function renewBar(): void {
 function unopened(id: string, file: string, { problems, kept }: Unopened): void {
   leave();
   if (problems.length === 0) notHere(id);
-  else void import("./open-problems.ts").then((made) => replace(holder, made.openProblems(file, problems)));
+  else
+    void import("./shell/open-problems.ts").then((made) =>
+      replace(holder, made.openProblems(file, problems)),
+    );
   if (kept) aside.only(id, file, kept, () => void show(id));
   bar.update(pages(), id);
 }

@@ -88,7 +88,7 @@ export default defineConfig({
             },
             {
               name: "places",
-              test: /src\/document\/(?:markdown(?:-inline)?|bound-formulas|reading-table|csv|csv-fields|column-heading|decimal-mark|names|place-words)\.ts$|src\/views\/readings\/(?:places|reading-words)\.ts$/,
+              test: /src\/document\/(?:markdown(?:-inline)?|bound-formulas|reading-table|csv|csv-fields|column-heading|decimal-mark|names|place-words)\.ts$/,
               priority: 1,
             },
           ],

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { check, type Typed } from "../../src/formula/check.ts";
+import { checkDimensions, type Typed } from "../../src/formula/check-dimensions.ts";
 import { derive } from "../../src/formula/derive.ts";
 import { parse } from "../../src/formula/parse.ts";
 import { plain, show } from "../../src/formula/show.ts";
@@ -158,8 +158,8 @@ test("derive(tree, name) has the dimension of the formula over that of the name"
     "torque * atan(d / (2 * d)) * exp(k)^k",
   ]) {
     for (const name of ["torque", "k", "d", "s"]) {
-      const whole = check(tree(text), typeOf);
-      const slope = check(derived(text, name), typeOf);
+      const whole = checkDimensions(tree(text), typeOf);
+      const slope = checkDimensions(derived(text, name), typeOf);
       if (isProblem(whole) || isProblem(slope))
         throw new Error(`${text} by ${name}: ${isProblem(slope) ? slope.got : ""}`);
       const want = divideDimensions(whole.dimension, typeOf(name).dimension);

@@ -1,7 +1,7 @@
 // A declaration that does not hold together never runs: it throws at load, naming the step.
 import { expect, test } from "vitest";
 import { type Declaration, method } from "../../src/methods/method.ts";
-import { planOf } from "../../src/methods/run.ts";
+import { preparedOf } from "../../src/methods/run.ts";
 import { practice } from "../../src/source.ts";
 
 const known = practice("for this test");
@@ -27,10 +27,10 @@ const declared = (changes: Partial<Declaration>): Declaration =>
     ...changes,
   });
 
-const loading = (changes: Partial<Declaration>) => () => planOf(declared(changes));
+const loading = (changes: Partial<Declaration>) => () => preparedOf(declared(changes));
 
 test("a declaration that holds together loads", () => {
-  expect(planOf(declared({})).problems).toEqual([]);
+  expect(preparedOf(declared({})).problems).toEqual([]);
 });
 
 test.each<[string, Partial<Declaration>, RegExp]>([

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { allIds, familyOf } from "../../src/methods/families.ts";
 import { methodNamed, methods, solve } from "../../src/methods/index.ts";
 import { loadMethods } from "../../src/methods/load.ts";
-import { planOf } from "../../src/methods/run.ts";
+import { preparedOf } from "../../src/methods/run.ts";
 import { isProblem, sentence } from "../../src/problem.ts";
 import { cite } from "../../src/source.ts";
 import { catalogue, catalogueRows } from "./catalogue.ts";
@@ -32,7 +32,7 @@ test("a method younger than that list keeps its names by its evidence: every fig
 for (const [id, method] of methods)
   describe(id, () => {
     test("loads: every step and limit parses, fits its dimension and knows its names", () => {
-      expect(planOf(method).problems).toEqual([]);
+      expect(preparedOf(method).problems).toEqual([]);
     });
 
     test("its id is kebab-case and its question ends in a question mark", () => {
@@ -47,7 +47,7 @@ for (const [id, method] of methods)
     });
 
     test("every step has a source with words in it", () => {
-      const plan = planOf(method);
+      const plan = preparedOf(method);
       const steps = [
         ...plan.steps,
         ...plan.each.flatMap((e) => e.steps),

@@ -8,9 +8,9 @@ import { figureText, forReading, setText } from "../../src/report/figure-text.ts
 import { quantity } from "../../src/units/quantity.ts";
 import { unit } from "../../src/units/unit.ts";
 import { onWrenchStep } from "../../src/units/wrench-step.ts";
-import { address, readAddress } from "../../src/views/address.ts";
-import { placeOnBar } from "../../src/views/margin-bar.ts";
-import { breadth } from "../../src/views/mathml.ts";
+import { placeOnBar } from "../../src/views/sheet/margin-bar.ts";
+import { breadth } from "../../src/views/sheet/mathml.ts";
+import { address, readAddress } from "../../src/views/shell/address.ts";
 
 function asked(text: string) {
   const found = quantity(text, "torque");

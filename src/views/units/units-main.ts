@@ -1,6 +1,6 @@
 // The unit answer at an address of its own: units.html?q=140+in+lb
-import "../paper.css";
-import "../controls.css";
+import "../shell/paper.css";
+import "../shell/controls.css";
 import "./unit-answer.css";
 import { el } from "../dom.ts";
 import { questionEntry } from "./question-entry.ts";
