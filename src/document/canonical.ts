@@ -27,7 +27,7 @@ function canonicalText(text: string): string {
 }
 
 /** NFC, one micro sign (U+00B5 for U+03BC), LF: texts that read alike are alike. */
-export const plainText = (text: string): string =>
+const plainText = (text: string): string =>
   text.normalize("NFC").replaceAll("\u03BC", "\u00B5").replaceAll("\r\n", "\n");
 
 const withoutTrailingSpace = (rows: string): string =>

@@ -12,7 +12,7 @@ export type RowText = Readonly<Record<string, string>>;
 /** A name, a formula or a quantity text; or a list of them; or rows; or one record such as {x, y}. */
 export type InputText = string | readonly string[] | readonly RowText[] | RowText;
 
-export type Distribution = "rectangular" | "triangular" | "trapezoid" | "normal" | "arcsine" | "t";
+type Distribution = "rectangular" | "triangular" | "trapezoid" | "normal" | "arcsine" | "t";
 
 /** How far a value may lie from what is written. `meaning` is "limits" where the page does not say. */
 export type SpreadText = {
@@ -42,7 +42,7 @@ interface Common {
   readonly index: number;
 }
 
-export interface NoteItem extends Omit<Common, "note"> {
+interface NoteItem extends Omit<Common, "note"> {
   readonly kind: "note";
   readonly text: string;
 }
@@ -132,7 +132,7 @@ export interface PictureItem extends Common {
 
 export type CautionCode = "C1" | "C2" | "C3" | "C4" | "C5" | "C6" | "C7" | "C8";
 
-export interface CautionItem extends Common {
+interface CautionItem extends Common {
   readonly kind: "caution";
   readonly code: CautionCode;
 }

@@ -131,7 +131,7 @@ function link({ text, depth }: Paragraph, at: number): Part | undefined {
 }
 
 /** http, https and mailto, or an address relative to the page. */
-export function isAllowedAddress(href: string): boolean {
+function isAllowedAddress(href: string): boolean {
   if (!/^[\u0021-\u007E\u00A1-\uFFFD]+$/.test(href)) return false;
   if (/^(?:https?:\/\/[^/\\]|mailto:[^\s])/i.test(href)) return true;
   return !/^[^/?#]*:/.test(href) && !/^[/\\]{2}/.test(href) && !href.startsWith("\\");

@@ -20,7 +20,7 @@ export function expectedRows(
 }
 
 /** What one row of a reading is: the reading's own name in the singular, else its key column. */
-export function nounOf(item: ReadingItem, key: string): string {
+function nounOf(item: ReadingItem, key: string): string {
   const single = /^([a-z]+[^s])s$/.exec(item.name)?.[1];
   return single !== undefined && item.key?.[0] === key ? single : inWords(key);
 }

@@ -6,7 +6,7 @@ import { oddIn } from "../visible.ts";
 import { held } from "./held.ts";
 import type { Origin } from "./origin.ts";
 
-export type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
+type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
 
 export interface PlainValue {
   readonly checked: Plain;

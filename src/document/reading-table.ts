@@ -9,7 +9,7 @@ import { isBare, pointed } from "./decimal-mark.ts";
 import type { ColumnKind, DecimalMark, ReadingItem } from "./item.ts";
 import { toCamelCase } from "./names.ts";
 
-export interface ReadingColumn {
+interface ReadingColumn {
   readonly name: string;
   readonly kind: ColumnKind;
   /** From the heading; a field may still carry its own. */

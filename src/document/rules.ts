@@ -93,7 +93,7 @@ function columnNames({ fields, label, where }: Draft, columns: readonly string[]
 }
 
 /** As many as a table of a page holds; each one is a reading that somebody would have to take. */
-export const mostExpected = 20_000;
+const mostExpected = 20_000;
 
 function tooManyExpected({ fields, label, where }: Draft): readonly Problem[] {
   const lists = Object.values(mapping(fields["expect"])).map((list) =>

@@ -28,7 +28,7 @@ const spreadExtras = {
   degreesOfFreedom: z.optional(plainNumber),
 };
 
-export const spreadSchema = z.union([
+const spreadSchema = z.union([
   z.strictObject({ plusMinus: quantity, meaning: z.literal("expanded"), k: plainNumber, ...spreadExtras }),
   z.strictObject({
     plusMinus: quantity,

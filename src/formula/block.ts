@@ -9,7 +9,7 @@ import { isProblem, type Problem, problem } from "../problem.ts";
 import { type BlockFormulas, collect } from "./collect.ts";
 import { type Register, type Schedule, schedule } from "./schedule.ts";
 
-export type { BlockFormulas, Row } from "./collect.ts";
+export type { BlockFormulas } from "./collect.ts";
 
 export const blockSize = 1024;
 

@@ -13,7 +13,7 @@ export const number = (value: number, at: number): Tree => {
 };
 
 export const isZero = (tree: Tree): boolean => tree.type === "number" && tree.value === 0;
-export const isOne = (tree: Tree): boolean => tree.type === "number" && tree.value === 1;
+const isOne = (tree: Tree): boolean => tree.type === "number" && tree.value === 1;
 
 const binary = (op: BinaryOperator, left: Tree, right: Tree): Tree => ({
   type: "binary",

@@ -10,7 +10,7 @@ import { refusal } from "./refusal.ts";
 import { type CallNode, fullName, names, rowNames, type Tree } from "./tree.ts";
 
 /** A row of a column: a known number, or the name of an input or a line. */
-export type Row = number | string;
+type Row = number | string;
 
 export interface BlockFormulas {
   /** In any order; a formula may use the names of others. */
@@ -23,7 +23,7 @@ export interface BlockFormulas {
 }
 
 /** Rows times operations; a page with more is better asked for fewer rows. */
-export const mostOperations = 50_000;
+const mostOperations = 50_000;
 
 export interface Collected {
   readonly graph: Graph;

@@ -11,7 +11,7 @@ export interface Register {
 }
 
 /** One pass: the kernel, where it writes, what it reads. */
-export interface Pass {
+interface Pass {
   readonly kernel: Kernel;
   readonly out: Register;
   readonly of: readonly Register[];

@@ -13,7 +13,7 @@ import {
 import { refusal } from "./refusal.ts";
 import type { Token } from "./tokens.ts";
 
-export const deepestBrackets = 50;
+const deepestBrackets = 50;
 
 /** An open bracket, or the whole text. Rules that hold "at one level" are kept here. */
 interface Level {

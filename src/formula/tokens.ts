@@ -24,8 +24,8 @@ export interface Token {
 }
 
 /** Longer than any formula a person would read; keeps every walk over a tree shallow. */
-export const longestText = 2000;
-export const mostTokens = 600;
+const longestText = 2000;
+const mostTokens = 600;
 
 const blank = /[ \t\u00a0]/;
 const numberShape = /^(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][+-]?\d+)?/;

@@ -24,7 +24,7 @@ const comparisonSigns: ReadonlySet<string> = new Set(["<", "<=", ">", ">=", "=="
 export const isBinaryOperator = (text: string): text is BinaryOperator => binaryOperators.has(text);
 export const isComparison = (text: string): text is Comparison => comparisonSigns.has(text);
 
-export interface NumberNode {
+interface NumberNode {
   readonly type: "number";
   readonly value: number;
   /** As typed. */
@@ -48,7 +48,7 @@ export interface BinaryNode {
   readonly at: number;
 }
 
-export interface CompareNode {
+interface CompareNode {
   readonly type: "compare";
   readonly op: Comparison;
   readonly left: Tree;
@@ -63,7 +63,7 @@ export interface CallNode {
   readonly at: number;
 }
 
-export interface ChooseNode {
+interface ChooseNode {
   readonly type: "choose";
   readonly test: Tree;
   readonly yes: Tree;

@@ -34,11 +34,3 @@ export const nearNominal = (reading: string, nominal: string): readonly Limit[] 
     source: source({ title: "oversize steps stay within a few percent of nominal", known: "practice" }),
   },
 ];
-
-/** Sizes of one part from small to large, such as smallest, mean, largest; numbers or columns of one list. */
-export const inOrder = (...names: readonly string[]): readonly Limit[] =>
-  names.slice(1).map((larger, index) => ({
-    that: `${names[index]} <= ${larger}`,
-    else: "the sizes are out of order",
-    hint: "were two of them swapped, or read in different units?",
-  }));

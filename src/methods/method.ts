@@ -30,7 +30,7 @@ export interface Limit {
 }
 
 /** What a procedure hands on under one name. */
-export interface GivenField {
+interface GivenField {
   readonly kind: Kind | "text" | "yes/no";
   readonly symbol?: string;
   readonly says?: string;
@@ -135,4 +135,4 @@ export function method<const D extends Declaration>(stated: D): Method<D> {
   };
 }
 
-export type { Inside, Insides, Row } from "./inside.ts";
+export type { Inside, Insides } from "./inside.ts";

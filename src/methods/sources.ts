@@ -68,12 +68,6 @@ export const frustum = shigley9(
   "second-hand",
 );
 export const jointConstant = shigley9("p. 439, C = kb/(kb + km)");
-export const loadIntroduction = source({
-  body: "NASA",
-  title: "NASA-STD-5020",
-  at: "load-introduction factor n",
-  known: "second-hand",
-});
 export const serviceLoad = shigley9("p. 439, bolt load Fb = F + C P while the joint is closed");
 export const proofFactors = shigley9("eqs. 8-28 to 8-30, p. 443");
 export const separationNasa = source({
@@ -361,4 +355,3 @@ export const inchFitRows = source({
   title: "B4.1-1967, preferred limits and fits; the notes name the row and how it is known",
   known: "second-hand",
 });
-export { shigley8, shigley9 };

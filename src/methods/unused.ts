@@ -8,7 +8,7 @@ import type { Workspace } from "./workspace.ts";
 
 export type Given = Readonly<Record<string, InputValue | undefined>>;
 
-export const isGiven = (value: unknown): boolean => value !== undefined && value !== "";
+const isGiven = (value: unknown): boolean => value !== undefined && value !== "";
 
 export function unusedInput(work: Workspace, inputs: ReadInputs, given: Given): Problem | undefined {
   const live = liveNames(work);

@@ -19,7 +19,7 @@ const of = {
   yRuns: plan.yRuns,
 };
 
-export interface Setting {
+interface Setting {
   readonly net: number | undefined;
   readonly set: number | undefined;
   /** Whether a longer or shorter lever than the bare wrench is on. */

@@ -4,7 +4,7 @@ import { type Problem, problem } from "../problem.ts";
 import { oddIn } from "../visible.ts";
 
 export const mostCharacters = 2_000_000;
-export const mostRows = 20_000;
+const mostRows = 20_000;
 
 const beginnings: readonly (readonly [text: string, what: string])[] = [
   ["PK\u0003\u0004", "a spreadsheet or a zip file"],

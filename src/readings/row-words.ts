@@ -28,7 +28,7 @@ export function replacedBy(table: TableValue, row: number): number | undefined {
 }
 
 /** As typed, with the unit of its heading where it names none of its own. */
-export function withUnit(text: string, unitText: string | undefined): string {
+function withUnit(text: string, unitText: string | undefined): string {
   const head = headWords("", unitText).replace(/^ \/ /, "");
   return isBare(text) && head !== "" ? `${text} ${head}` : text;
 }

@@ -14,7 +14,7 @@ import { type Unit, unit } from "../units/unit.ts";
 /** Column → text of its field. */
 export type Fields = Readonly<Record<string, string>>;
 
-export interface Field {
+interface Field {
   /** The same for fields of the same worth, whatever their unit and digits; empty where nothing stands. */
   readonly worth: string;
   readonly si: number | undefined;

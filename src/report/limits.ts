@@ -36,7 +36,7 @@ interface Bounds<T> {
 }
 
 /** What stands in the check; with a number where that is a quantity, or the name of a given. */
-export interface TypedLimit {
+interface TypedLimit {
   readonly text: string;
   readonly value: number | null;
   readonly unit: string | null;

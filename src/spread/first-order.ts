@@ -25,7 +25,7 @@ export interface FirstOrder {
   readonly parts: readonly Part[];
 }
 
-export interface Part {
+interface Part {
   readonly name: string;
   /** Partial derivative by the input, through every formula between. */
   readonly sensitivity: number;

@@ -5,8 +5,7 @@
 // Generator: sfc32 (C. Doty-Humphrey, PractRand), 128 bits of state, integers only, so the same
 // bits in every engine.
 
-/** Change it, and say so in the change notes, when the numbers drawn from a seed change. */
-export const generatorVersion = "sfc32, block 1024, 1";
+// When the numbers drawn from a seed change, the change notes say so.
 
 /** Fowler-Noll-Vo 1a over the UTF-16 units of a name, then mixed so that every bit depends on every other. */
 export function hashName(name: string): number {

@@ -37,7 +37,7 @@ export interface Sampler {
   run(first: number, end: number): readonly Float64Array[];
 }
 
-export const mostSamples = 1e7;
+const mostSamples = 1e7;
 
 /** Everything that can be wrong is found here, before the first number is drawn. */
 export function openSampler(job: SpreadJob): Sampler | Problem {

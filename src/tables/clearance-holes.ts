@@ -14,7 +14,7 @@ export interface ClearanceHole {
   readonly source: Source;
 }
 
-export const clearanceHoleSources = {
+const clearanceHoleSources = {
   iso273: { body: "ISO", title: "ISO 273, clearance holes", edition: "1979, reprint", known: "second-hand" },
   iso273m: { body: "ISO", title: "ISO 273, clearance holes", edition: "1979", known: "memory" },
   bs4186: {

@@ -26,7 +26,7 @@ const handbook31 = (at: string): Source => ({
   known: "second-hand",
 });
 
-export const inchFitSources: Readonly<Record<string, Source>> = {
+const inchFitSources: Readonly<Record<string, Source>> = {
   rcA: handbook31("p. 646, Table 8a"),
   rcB: handbook31("p. 647, Table 8b"),
   lt: handbook31("p. 654, Table 10"),

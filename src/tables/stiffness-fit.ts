@@ -9,7 +9,7 @@ export interface StiffnessFit {
   readonly fitB: number;
 }
 
-export const stiffnessFitSource: Source = {
+const stiffnessFitSource: Source = {
   body: "Budynas and Nisbett",
   title: "Shigley's Mechanical Engineering Design",
   edition: "9th ed., 2011",

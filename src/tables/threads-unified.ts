@@ -37,7 +37,7 @@ export interface UnifiedThread {
   readonly limits: Readonly<Record<"2A" | "3A" | "2B" | "3B", UnifiedLimits>>;
 }
 
-export const unifiedThreadSources = {
+const unifiedThreadSources = {
   coarse: {
     body: "Industrial Press",
     title: "Machinery's Handbook, basic dimensions of UNC threads",

@@ -8,7 +8,7 @@ import { exactDecimal, type Rational, toDecimal } from "./rational.ts";
 import type { Quantity } from "./typed.ts";
 import { type Unit, unit } from "./unit.ts";
 
-export { type Meaning, wouldMean } from "./would-mean.ts";
+export { wouldMean } from "./would-mean.ts";
 
 /** "1 lbf.in = 0.112 984 829 027 616 7 N.m (exact)" */
 export function rule(u: Unit): string {

@@ -4,8 +4,8 @@ import type { Kind } from "./kind.ts";
 import { scan } from "./scan.ts";
 import type { Quantity } from "./typed.ts";
 
-export { type HalfWidth, halfWidthOf } from "./half-width.ts";
-export { type Quantity, quantityOf, type TypedSpread } from "./typed.ts";
+export { halfWidthOf } from "./half-width.ts";
+export { type Quantity, quantityOf } from "./typed.ts";
 
 export interface HowRead {
   /** The person has been asked, or is asked beside the value: a reading that has to be confirmed is kept. */

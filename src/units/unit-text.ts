@@ -9,13 +9,7 @@ export interface Factor {
 }
 
 /** Trade forms seen on the way, each a reason to show how the text was read. */
-export type Habit =
-  | "capitals"
-  | "squashed"
-  | "kilopond first"
-  | "flat exponent"
-  | "joining hyphen"
-  | "number sign";
+type Habit = "capitals" | "squashed" | "kilopond first" | "flat exponent" | "joining hyphen" | "number sign";
 
 export interface Parsed {
   readonly factors: readonly Factor[];
@@ -45,7 +39,7 @@ function tokens(text: string): readonly Token[] | Problem {
   return list;
 }
 
-export const unreadable = (text: string, why: string): Problem =>
+const unreadable = (text: string, why: string): Problem =>
   problem({
     code: "unit-not-readable",
     what: "unit",

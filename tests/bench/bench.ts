@@ -1,7 +1,7 @@
 // What a bench file gives: cases that answer the same, timed in alternating rounds against a reference.
 
 /** A value, or a promise of one. */
-export type Result = unknown;
+type Result = unknown;
 
 export interface Bench {
   /** "spread · 12 lines, 15 inputs, 1e6 samples" */

@@ -79,7 +79,7 @@ export interface PairLimits {
 }
 
 /** A number from its own field or from a column of a one-row list, not from both. */
-export function fieldOrRow(
+function fieldOrRow(
   inputs: Insides,
   field: string,
   [list, column]: readonly [string, string],

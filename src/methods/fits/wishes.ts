@@ -7,7 +7,7 @@ export type Wanted = readonly number[] | undefined;
 const exact = Number.MAX_SAFE_INTEGER;
 
 /** Weights so that one unit of a wish is worth more than all later wishes of all pairs together. */
-export function weightsOf(pairs: readonly (readonly Wanted[])[]): readonly number[] {
+function weightsOf(pairs: readonly (readonly Wanted[])[]): readonly number[] {
   const levels = pairs.flat().find((wanted) => wanted !== undefined)?.length ?? 0;
   const weights = Array.from({ length: levels }, () => 1);
   let below = 0; // all later wishes of all rows at their largest

@@ -2,9 +2,9 @@
 // that have one. The plan is turned a quarter, x running up, where that leaves the words room.
 import type { Place } from "../../pictures/place.ts";
 
-export type Side = "up" | "down" | "left" | "right";
+type Side = "up" | "down" | "left" | "right";
 
-export interface Size {
+interface Size {
   readonly width: number;
   readonly height: number;
 }

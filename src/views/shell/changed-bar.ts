@@ -2,7 +2,7 @@
 import { el } from "../dom.ts";
 import type { Keeping } from "../kept/keeper.ts";
 
-export interface BarState {
+interface BarState {
   readonly changed: boolean;
   /** Whether there is a step to take back, and one to make again. */
   readonly undo: boolean;

@@ -1,7 +1,7 @@
 // The bar above the page: pages, units, file, print. It scrolls away with the page.
 import { el, replace } from "../dom.ts";
 
-export interface PageLink {
+interface PageLink {
   readonly id: string;
   readonly name: string;
   readonly address: string;

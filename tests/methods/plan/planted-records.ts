@@ -1,7 +1,7 @@
 // Torque records made from a seed, with slips planted in some rows. What is planted is returned beside them.
 
 /** Numbers from 0 to 1, the same for the same seed (mulberry32, public domain). */
-export function seeded(seed: number): () => number {
+function seeded(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;
@@ -11,7 +11,7 @@ export function seeded(seed: number): () => number {
   };
 }
 
-export interface Planted {
+interface Planted {
   readonly pass: string;
   readonly position: string;
   readonly what: "missing row" | "torque" | "angle";

@@ -1,5 +1,5 @@
 // A second reckoning of the unified limits, in whole numbers of 1e-40 in: no double, no function of the library.
-export const one = 10n ** 40n;
+const one = 10n ** 40n;
 
 /** Largest whole r with r^k <= n. */
 function root(n: bigint, k: bigint): bigint {

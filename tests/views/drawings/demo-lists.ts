@@ -19,7 +19,7 @@ export const si = (kind: Kind, value: number): ScalarOutput => ({ kind, si: valu
 export const mm = (value: number): ScalarOutput => si("length", value / 1000);
 
 /** A row without the cells that were not read. */
-export const row = (cells: Readonly<Record<string, ScalarOutput | undefined>>): Row =>
+const row = (cells: Readonly<Record<string, ScalarOutput | undefined>>): Row =>
   Object.fromEntries(
     Object.entries(cells).flatMap(([name, cell]) => (cell === undefined ? [] : [[name, cell] as const])),
   );
@@ -37,7 +37,7 @@ function listIn(solution: Solution, name: string): List {
 }
 
 export const holesFile = csvParse(holesCsv);
-export const boltsFile = csvParse(boltsCsv);
+const boltsFile = csvParse(boltsCsv);
 const gapsFile = csvParse(gapsCsv);
 const recordFile = csvParse(recordCsv);
 
