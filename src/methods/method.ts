@@ -30,7 +30,7 @@ export interface Limit {
 }
 
 /** What a procedure hands on under one name. */
-interface GivenField {
+export interface GivenField {
   readonly kind: Kind | "text" | "yes/no";
   readonly symbol?: string;
   readonly says?: string;
