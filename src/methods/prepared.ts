@@ -93,7 +93,9 @@ function planStep(
   from: Source | undefined,
 ): PreparedStep | undefined {
   const tree = parse(text);
-  const typed = isProblem(tree) ? tree : checkDimensions(tree, (used) => scope.get(used) ?? unknownName(used));
+  const typed = isProblem(tree)
+    ? tree
+    : checkDimensions(tree, (used) => scope.get(used) ?? unknownName(used));
   if (isProblem(tree) || isProblem(typed)) {
     if (isProblem(typed)) say(name, typed);
     return undefined;
