@@ -170,6 +170,53 @@ describe("imports", () => {
   it("only cli touches the process", () => expect(usersOf(["process"], "cli")).toEqual([]));
 });
 
+/** Files of a face that neither touch what the face is for nor import, within the face, one that does. */
+function strangers(face: string, touches: (file: string, code: string) => boolean): string[] {
+  const own = files.filter((file) => file.startsWith(`${face}/`) && !isConfig(file));
+  const reach = new Set(own.filter((file) => touches(file, codeOnly(readFileSync(join(src, file), "utf8")))));
+  for (let size = -1; size !== reach.size; ) {
+    size = reach.size;
+    for (const found of imports) if (reach.has(inside(found) ?? "")) reach.add(found.from);
+  }
+  return own.filter((file) => !reach.has(file));
+}
+
+const imported = (file: string, what: RegExp): boolean =>
+  imports.some(({ from, to }) => from === file && what.test(to));
+
+/** Elements and events by their types, stores, addresses and files of the browser. */
+const dom =
+  /\b(?:HTML\w*|SVG\w*|DOM\w*|IDB\w*)?(?:Element|Event|Node|Rect|Database|Transaction)\b|\b(?:document|window|navigator|location|history|localStorage|sessionStorage|indexedDB|File|Blob|addEventListener|matchMedia)\b/;
+
+describe("a face holds what it is for, the rest stands below", () => {
+  const wordsAndLayout = [
+    "views/drawings/breadth.ts", // px that a text takes
+    "views/drawings/plan.ts", // where marks stand in a plan, px
+    "views/shell/address.ts", // the words behind the # of the address
+    "views/shell/lazily.ts", // when a part is fetched
+    "views/shell/notebooks.ts", // the page files that the bundler finds
+  ];
+  it("views: the DOM, words and layout", () =>
+    expect(
+      strangers(
+        "views",
+        (file, code) => dom.test(code) || imported(file, /^(?:d3|@observablehq\/plot)|\.css$/),
+      ),
+    ).toEqual(wordsAndLayout));
+
+  const answers = /\b(?:process|Outcome)\b/;
+  const wordsAndColumns = [
+    "cli/arguments.ts", // words and flags
+    "cli/columns.ts", // columns of a terminal
+    "cli/kind-named.ts", // a kind by its word
+    "cli/output-units.ts", // --show
+  ];
+  it("cli: the process, files, and the words and columns of its answers", () =>
+    expect(strangers("cli", (file, code) => answers.test(code) || imported(file, /^node:/))).toEqual(
+      wordsAndColumns,
+    ));
+});
+
 describe("top of the repository", () => {
   const agreed = [
     "README.md",

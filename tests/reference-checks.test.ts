@@ -6,8 +6,8 @@ import { fileURLToPath } from "node:url";
 import { csvParse } from "d3";
 import { afterAll, describe, expect, test } from "vitest";
 import { evidenceIds, evidenceRowsAt } from "../src/cli/evidence.ts";
-import { countRows, disagrees, evidenceColumns, repeatedRows } from "../src/cli/evidence-rows.ts";
-import { printedNumber, runRow, shareText, worstOf } from "../src/cli/evidence-run.ts";
+import { countRows, disagrees, evidenceColumns, repeatedRows } from "../src/report/evidence-rows.ts";
+import { printedNumber, runRow, shareText, worstOf } from "../src/report/evidence-run.ts";
 
 const folder = new URL("../reference-checks/", import.meta.url);
 const ids = evidenceIds(fileURLToPath(folder));

@@ -8,7 +8,7 @@ import {
   type EvidenceRow,
   evidenceRows,
   hasPublishedCheck,
-} from "./evidence-rows.ts";
+} from "../report/evidence-rows.ts";
 
 export interface Evidence {
   readonly counts: EvidenceCounts;

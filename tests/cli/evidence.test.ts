@@ -4,15 +4,15 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { evidenceFor, evidenceIds, evidenceRowsAt, noPublishedCheck } from "../../src/cli/evidence.ts";
+import { methods } from "../../src/methods/index.ts";
 import {
   countRows,
   disagrees,
   evidenceRows,
   hasPublishedCheck,
   repeatedRows,
-} from "../../src/cli/evidence-rows.ts";
-import { runRow, worstOf } from "../../src/cli/evidence-run.ts";
-import { methods } from "../../src/methods/index.ts";
+} from "../../src/report/evidence-rows.ts";
+import { runRow, worstOf } from "../../src/report/evidence-run.ts";
 import { goodFor } from "../methods/good-inputs.ts";
 import { json, root, splitline } from "./built.ts";
 import { solved } from "./in-process.ts";

@@ -1,17 +1,17 @@
 // splitline evidence: every reference row run, the whole table, and the row of each method nearest its tolerance.
 import { methods } from "../../methods/index.ts";
 import { isProblem, problem } from "../../problem.ts";
-import { readArguments } from "../arguments.ts";
-import { columns, lines, padStart, widthOf } from "../columns.ts";
-import { evidenceFolder, evidenceRowsAt } from "../evidence.ts";
 import {
   countRows,
   disagrees,
   type EvidenceCounts,
   type EvidenceRow,
   hasPublishedCheck,
-} from "../evidence-rows.ts";
-import { type RowOutcome, runRow, shareText, worstOf } from "../evidence-run.ts";
+} from "../../report/evidence-rows.ts";
+import { type RowOutcome, runRow, shareText, worstOf } from "../../report/evidence-run.ts";
+import { readArguments } from "../arguments.ts";
+import { columns, lines, padStart, widthOf } from "../columns.ts";
+import { evidenceFolder, evidenceRowsAt } from "../evidence.ts";
 import { asJson, exitFails, exitFine, type Outcome, refused, wantsJson } from "../outcome.ts";
 
 interface Held {

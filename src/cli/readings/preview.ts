@@ -5,8 +5,8 @@ import { openColumn } from "../../readings/import-columns.ts";
 import type { Fate, ImportPlan, PlannedRow } from "../../readings/plan-import.ts";
 import { rowName } from "../../readings/same-reading.ts";
 import { columnNamed, type Row, withUnit } from "../../readings/table.ts";
+import { firstFew } from "../../words.ts";
 import { columns } from "../columns.ts";
-import { firstFew } from "./first-few.ts";
 import { countsOf, countWords } from "./reading-summary.ts";
 
 export interface Shown {

@@ -4,9 +4,9 @@ import { readingTable } from "../../document/reading-table.ts";
 import type { ReadingState, TableValue } from "../../engine/line.ts";
 import { readingValue } from "../../engine/reading.ts";
 import { isProblem, type Problem } from "../../problem.ts";
+import { firstFew } from "../../words.ts";
 import { columns, padEnd } from "../columns.ts";
 import { problemRecord, worded } from "../outcome.ts";
-import { firstFew } from "./first-few.ts";
 
 export interface ReadingSummary {
   readonly item: ReadingItem;
