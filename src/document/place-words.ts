@@ -19,10 +19,10 @@ export function expectedRows(
   return rows;
 }
 
-/** What one row of a reading is: the reading's own name in the singular, else its key column. */
+/** What one row of a reading is: what stands at a position is named by the reading, "hole 7"; else its key column. */
 function nounOf(item: ReadingItem, key: string): string {
   const single = /^([a-z]+[^s])s$/.exec(item.name)?.[1];
-  return single !== undefined && item.key?.[0] === key ? single : inWords(key);
+  return single !== undefined && key === "position" && item.key?.[0] === key ? single : inWords(key);
 }
 
 /** The noun of an answer or check by row, found at the reading it goes back to. */
