@@ -1,5 +1,5 @@
 // The pages that come with the project, fetched one at a time.
-const files = import.meta.glob<string>("../../notebooks/*.yaml", { query: "?raw", import: "default" });
+const files = import.meta.glob<string>("../../../notebooks/*.yaml", { query: "?raw", import: "default" });
 
 const idOf = (path: string): string => path.replace(/^.*\//, "").replace(/\.yaml$/, "");
 

@@ -24,7 +24,7 @@ export async function harnessCode(): Promise<string> {
 }
 
 export async function styles(): Promise<string> {
-  const names = ["paper", "controls", "page", "pictures", "print"];
+  const names = ["shell/paper", "shell/controls", "shell/page", "drawings/pictures", "shell/print"];
   const texts = await Promise.all(
     names.map((name) => readFile(here(`../../../src/views/${name}.css`), "utf8")),
   );
