@@ -35,6 +35,7 @@ afterEach(async () => {
 describe("a table of readings", () => {
   test("says what is missing, odd, corrected and set aside, each with a mark of its own", async () => {
     const holes = line(page, "holes");
+    await holes.locator(".reading-notes li").first().waitFor(); // the tables are a part of their own
     const notes = await holes
       .locator(".reading-notes li")
       .evaluateAll((lines) => lines.map((one) => one.textContent?.replace(/\s+/g, " ").trim()));
@@ -53,7 +54,9 @@ describe("a table of readings", () => {
   });
 
   test("with two keys reads as a plan, without as rows; a blank is missing and never zero", async () => {
+    await line(page, "holes").locator(".plan tbody tr").first().waitFor();
     expect(await line(page, "holes").locator(".plan tbody tr").count()).toBe(3);
+    await line(page, "trial").locator("td.missing").first().waitFor();
     expect(await line(page, "trial").locator("td.missing").allTextContents()).toEqual(["missing"]);
   });
 
