@@ -19,10 +19,13 @@ export function expectedRows(
   return rows;
 }
 
-/** What one row of a reading is: what stands at a position is named by the reading, "hole 7"; else its key column. */
+/** Columns that say when, or how many together; the others say which hole, shank or nut. */
+const occasions = new Set(["step", "pass", "stage", "group", "round", "day"]);
+
+/** What one row of a reading is: the reading's own name in the singular, "hole 7"; of an occasion its column, "step 3". */
 function nounOf(item: ReadingItem, key: string): string {
   const single = /^([a-z]+[^s])s$/.exec(item.name)?.[1];
-  return single !== undefined && key === "position" && item.key?.[0] === key ? single : inWords(key);
+  return single !== undefined && !occasions.has(key) && item.key?.[0] === key ? single : inWords(key);
 }
 
 /** The noun of an answer or check by row, found at the reading it goes back to. */

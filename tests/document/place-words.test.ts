@@ -13,7 +13,7 @@ function reading(name: string, columns: string, key: string) {
   return item;
 }
 
-test("what stands at a position is named by the reading", () => {
+test("what a row is of is named by the reading", () => {
   const holes = reading("holes", "position: tag, direction: tag", "position, direction");
   expect(
     placeWords(holes, [
@@ -23,7 +23,7 @@ test("what stands at a position is named by the reading", () => {
   ).toBe("hole 7, along");
 });
 
-test("a step, a bolt or a group is called what its own column is called", () => {
+test("a step is called what its own column is called", () => {
   const gaps = reading("gaps", "step: tag, station: tag", "step, station");
   expect(groupWords(gaps, [["step", "3"]])).toBe("step 3");
   expect(

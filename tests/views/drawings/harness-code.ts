@@ -2,6 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { build } from "vite";
+import { methodFamilies } from "../../../src/cli/method-folders.ts";
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -10,6 +11,7 @@ export async function harnessCode(): Promise<string> {
     configFile: false,
     root: here("."),
     logLevel: "error",
+    define: { methodFamilies: JSON.stringify(methodFamilies()) },
     build: {
       write: false,
       target: "es2022",
