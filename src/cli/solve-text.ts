@@ -1,6 +1,6 @@
 // A solution as lines of text: outputs, working in symbols and in numbers, notes, warnings, sources.
 import { plain, symbolOf } from "../formula/show.ts";
-import { isRecordOnly, type OutputValue } from "../methods/field.ts";
+import { isRecordOnly, type OutputValue, symbolIn } from "../methods/field.ts";
 import type { AnyMethod } from "../methods/index.ts";
 import type { Solution } from "../methods/solution.ts";
 import { stepLines, stepName } from "../report/step-words.ts";
@@ -50,8 +50,7 @@ function outputLines(m: AnyMethod, solution: Solution, units: OutputUnits): stri
   return entries.flatMap(([, value], i) => [rows[i] ?? "", ...listLines(value, units)]);
 }
 
-const symbolText = (field: object | undefined): string =>
-  field && "symbol" in field && typeof field.symbol === "string" ? plain(symbolOf(field.symbol)) : "";
+const symbolText = (field: object | undefined): string => plain(symbolOf(symbolIn(field) ?? ""));
 
 /** Rows of a list under their own heads, figures aligned by column. */
 function listLines(value: OutputValue, units: OutputUnits): string[] {

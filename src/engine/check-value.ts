@@ -10,8 +10,9 @@ import { kindsAgree } from "../units/kind.ts";
 import { oneValue, quantity } from "../units/quantity.ts";
 import { judge } from "../verdict.ts";
 import { asked, reason, shownUnit, warningOf, warningWords } from "./check-words.ts";
-import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
+import { formulaTree, workOut } from "./formula.ts";
 import type { CheckValue, FormulaValue } from "./line.ts";
+import { meant } from "./meant.ts";
 import type { Results } from "./scope.ts";
 import { carriedOf, guarded, known, plainCheck, worded, worse } from "./verdict-of.ts";
 
@@ -91,14 +92,14 @@ function limitOf(
   const plain = (si: number): Bound => ({ si, standing: clear });
   const kind =
     what === "uncertainty" && that.kind === "temperature" ? "temperature difference" : that.named.typed.kind;
-  if (looksLikeQuantity(text) && kind !== undefined) {
-    const read = what === "uncertainty" ? oneValue(text, kind) : quantity(text, kind);
-    if (!isProblem(read)) return { si: read.si, standing: { ...clear, doubt: statedDoubt(what, read) } };
-    const tree = formulaTree(text);
-    const zero = !isProblem(tree) && tree.type === "number" && tree.value === 0;
-    if (zero) return plain(0);
-    if (isProblem(tree) || isLiteral(tree))
-      return dimensionFault(text, what, that) ?? read.with({ what: `${what} · ${read.what}` });
+  if (isZero(text)) return plain(0);
+  if (kind !== undefined) {
+    const read = what === "uncertainty" ? oneValue : quantity;
+    const found = meant(text, (typed) => read(typed, kind));
+    if (isProblem(found))
+      return dimensionFault(text, what, that) ?? found.with({ what: `${what} · ${found.what}` });
+    if ("quantity" in found)
+      return { si: found.quantity.si, standing: { ...clear, doubt: statedDoubt(what, found.quantity) } };
   }
   const worked = workOut(what, undefined, text, results);
   if (isProblem(worked)) return worked.with({ what: `${what} · ${worked.what}` });
@@ -107,6 +108,12 @@ function limitOf(
     return unlike(what, dimensionWords(worked.dimension), that);
   if (kind !== undefined && found !== undefined && !kindsAgree(kind, found)) return unlike(what, found, that);
   return { si: worked.si, standing: worked.named.standing };
+}
+
+/** A zero of any kind is zero. */
+function isZero(text: string): boolean {
+  const tree = formulaTree(text);
+  return !isProblem(tree) && tree.type === "number" && tree.value === 0;
 }
 
 function dimensionFault(text: string, what: string, that: FormulaValue): Problem | undefined {

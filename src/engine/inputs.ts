@@ -17,9 +17,10 @@ import { type Kind, kinds } from "../units/kind.ts";
 import { type Quantity, quantity } from "../units/quantity.ts";
 import { asList, tableRow } from "./as-list.ts";
 import { rowByRow } from "./contexts.ts";
-import { formulaTree, isLiteral, looksLikeQuantity, workOut } from "./formula.ts";
+import { workOut } from "./formula.ts";
 import { lackingReadings } from "./lacking-readings.ts";
 import type { FormulaValue, LineValue, SolutionValue } from "./line.ts";
+import { meant } from "./meant.ts";
 import { outputStanding, type Results, type RowContext, rowsAtHand, unknownName, upstream } from "./scope.ts";
 
 /** The working that the inputs go into. */
@@ -186,13 +187,9 @@ function textInput(
 }
 
 function quantityInput(kind: Kind, text: string, results: Results, into: Into): string | SiValue | Problem {
-  const tree = formulaTree(text);
-  const literal = !isProblem(tree) && isLiteral(tree);
-  if (looksLikeQuantity(text)) {
-    const read = quantity(text, kind);
-    if (!isProblem(read)) return read.spread ? uncertain(read, text, into) : text;
-    if (isProblem(tree) || literal) return read;
-  }
+  const found = meant(text, (typed) => quantity(typed, kind));
+  if (isProblem(found)) return found;
+  if ("quantity" in found) return found.quantity.spread ? uncertain(found.quantity, text, into) : text;
   const worked = workOut("input", undefined, text, results);
   if (isProblem(worked)) return worked;
   if (worked.kind === "yes/no")

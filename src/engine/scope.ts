@@ -1,6 +1,6 @@
 // What a name in a formula stands for: a given, a working, an output, a column, the answer of a row.
 import type { Typed } from "../formula/check-dimensions.ts";
-import type { ScalarOutput } from "../methods/field.ts";
+import { type ScalarOutput, symbolIn } from "../methods/field.ts";
 import { methods } from "../methods/register.ts";
 import { nearest } from "../nearest.ts";
 import { isProblem, type Problem, problem } from "../problem.ts";
@@ -168,10 +168,8 @@ function listColumn(
 }
 
 /** The symbol that the method's declaration gives an output. */
-function symbolOfOutput(method: string, output: string): string {
-  const field = methods.get(method)?.outputs[output];
-  return field && "symbol" in field && field.symbol ? field.symbol : output;
-}
+const symbolOfOutput = (method: string, output: string): string =>
+  symbolIn(methods.get(method)?.outputs[output]) ?? output;
 
 const answerOf = (
   value: SolutionValue | FormulaValue,

@@ -3,6 +3,7 @@ import { parse } from "../formula/parse.ts";
 import { plain, type Shown, show, symbolOf } from "../formula/show.ts";
 import { isProblem } from "../problem.ts";
 import { cite } from "../source.ts";
+import { symbolIn } from "./field.ts";
 import type { AnyMethod } from "./index.ts";
 import type { Steps } from "./method.ts";
 
@@ -23,10 +24,9 @@ function symbolsOf(m: AnyMethod): ReadonlyMap<string, string> {
   const columns = new Map<string, string>();
   const put = (fields: Fields, list?: string): void => {
     for (const [name, field] of Object.entries(fields)) {
-      if ("symbol" in field && typeof field.symbol === "string") {
-        if (list === undefined) own.set(name, field.symbol);
-        else columns.set(`${list}.${name}`, field.symbol).set(name, field.symbol);
-      }
+      const symbol = symbolIn(field);
+      if (symbol !== undefined && list === undefined) own.set(name, symbol);
+      else if (symbol !== undefined) columns.set(`${list}.${name}`, symbol).set(name, symbol);
       if ("of" in field && field.of !== undefined) put(field.of, name);
     }
   };

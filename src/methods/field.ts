@@ -106,5 +106,9 @@ export type InputsOf<I extends Readonly<Record<string, InputField>>> = {
   readonly [N in keyof I as MayBeLeftOut<I[N]> extends true ? never : N]: ValueOf<I[N]>;
 } & { readonly [N in keyof I as MayBeLeftOut<I[N]> extends true ? N : never]?: ValueOf<I[N]> | undefined };
 
+/** The symbol that a declaration gives an input, an output, a column or what stands between. */
+export const symbolIn = (field: object | undefined): string | undefined =>
+  field !== undefined && "symbol" in field && typeof field.symbol === "string" ? field.symbol : undefined;
+
 export const isQuantityField = (f: { readonly kind: string }): f is QuantityField =>
   f.kind !== "text" && f.kind !== "list" && f.kind !== "yes/no";

@@ -9,7 +9,7 @@ import type { Source } from "../source.ts";
 import { dimensionWords, sameDimension } from "../units/dimension.ts";
 import { type Kind, kinds, kindsOf } from "../units/kind.ts";
 import { quantity } from "../units/quantity.ts";
-import { isQuantityField } from "./field.ts";
+import { isQuantityField, symbolIn } from "./field.ts";
 import type { Declaration, Limit, Steps } from "./method.ts";
 
 export interface PreparedStep {
@@ -72,7 +72,7 @@ function labelsOf(d: Declaration, name: string, list?: string): Labels {
   const output = list === undefined ? outer : outer?.kind === "list" ? outer.of[name] : undefined;
   const between = d.between?.[list ? `${list}.${name}` : name];
   const kind = output && output.kind !== "text" && output.kind !== "list" ? output.kind : between?.kind;
-  const symbol = (output && "symbol" in output ? output.symbol : undefined) ?? between?.symbol ?? name;
+  const symbol = symbolIn(output) ?? symbolIn(between) ?? name;
   return { kind, symbol, says: output?.says ?? between?.says };
 }
 

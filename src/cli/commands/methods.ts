@@ -1,7 +1,7 @@
 // splitline methods: every method by family, or one method's inputs, equations, limits, sources and evidence.
 import { equationsOf, limitsOf, sourcesOf } from "../../methods/equations.ts";
 import { familyOf } from "../../methods/families.ts";
-import type { InputField, OutputField } from "../../methods/field.ts";
+import { type InputField, type OutputField, symbolIn } from "../../methods/field.ts";
 import { type AnyMethod, methodNamed, methods } from "../../methods/index.ts";
 import { isProblem, problem } from "../../problem.ts";
 import { kinds } from "../../units/kind.ts";
@@ -67,7 +67,7 @@ function need(field: InputField): string {
 
 function inputRows(inputs: AnyMethod["inputs"], prefix = ""): string[][] {
   return Object.entries(inputs).flatMap(([name, field]) => [
-    [prefix + name, "symbol" in field ? (field.symbol ?? "") : "", wants(field), need(field), field.says],
+    [prefix + name, symbolIn(field) ?? "", wants(field), need(field), field.says],
     ...(field.kind === "list" ? inputRows(field.of, "  ") : []),
   ]);
 }
@@ -76,13 +76,7 @@ type PartField = Extract<OutputField, { kind: "list" }>["of"][string] & { readon
 
 function outputRows(outputs: Readonly<Record<string, OutputField | PartField>>, prefix = ""): string[][] {
   return Object.entries(outputs).flatMap(([name, field]) => [
-    [
-      prefix + name,
-      "symbol" in field ? (field.symbol ?? "") : "",
-      field.kind,
-      field.optional ? "optional" : "",
-      field.says ?? "",
-    ],
+    [prefix + name, symbolIn(field) ?? "", field.kind, field.optional ? "optional" : "", field.says ?? ""],
     ...(field.kind === "list" ? outputRows(field.of, "  ") : []),
   ]);
 }
