@@ -11,21 +11,25 @@ const processes = [
   "tests/cli/hostile.test.ts",
   "tests/cli/main.test.ts",
 ];
-/** Each took more than about five seconds on two cores. */
+/** What takes longest: the rest fits into thirty seconds on two cores. */
 const long = [
   "tests/cli/**/*.test.ts",
   "tests/demo/**/*.test.ts",
   "tests/reference-checks.test.ts",
-  "tests/document/write-rows.test.ts",
-  "tests/engine/{inherits,laws,notebooks,size,unbound-numbers}.test.ts",
-  "tests/formula/block.test.ts",
-  "tests/methods/{inputs,nothing-ignored,oracle}.test.ts",
+  "tests/document/{bounds,strict-yaml,write-canonical,write-rows}.test.ts",
+  "tests/engine/{bounds,change,inherits,laws,notebooks,size,typed-text,unbound-numbers}.test.ts",
+  "tests/formula/{block,value}.test.ts",
+  "tests/methods/{inputs,nothing-ignored,oracle,plausible}.test.ts",
+  "tests/methods/{fits,margins,shear}/*.test.ts",
   "tests/methods/plan/record-findings.test.ts",
-  "tests/methods/torque/torque-from-friction.test.ts",
+  "tests/methods/preload/preload-bounds.test.ts",
+  "tests/methods/stiffness/{bolt-stiffness,clamped-stiffness-cone}.test.ts",
+  "tests/methods/torque/{nut-factor-trial,torque-from-friction}.test.ts",
   "tests/pictures/**/*.test.ts",
+  "tests/readings/both-faces.test.ts",
   "tests/report/both-faces.test.ts",
   "tests/spread/**/*.test.ts",
-  "tests/units/negated.test.ts",
+  "tests/units/{laws,negated}.test.ts",
   "tests/views/drawings/*.test.ts",
 ];
 
